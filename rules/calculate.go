@@ -29,7 +29,7 @@ func Calculate(l *Library, text source.Text, s units.System) (*Calculation, erro
 	name := source.Plain("work", "result")
 	sheet := &Sheet{Name: source.Plain("work", "work"), file: text.File()}
 	sheet.Values = source.Map[valueSource]{{Key: name, Value: valueSource{Is: text}}}
-	set, err := Compile(l, map[string]*Sheet{"work": sheet}, []source.Text{sheet.Name})
+	set, err := CompileSheet(l, NoShelf{}, sheet)
 	if err != nil {
 		return nil, err
 	}

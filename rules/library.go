@@ -157,3 +157,20 @@ func (l *Library) reserved(name string) bool {
 }
 
 var keywords = map[string]bool{"and": true, "or": true, "not": true, "in": true, "true": true, "false": true, "nil": true, "let": true, "if": true, "else": true, "matches": true, "contains": true, "startsWith": true, "endsWith": true}
+
+// PlainFunction is a function of the language itself.
+type PlainFunction struct{ Name, About string }
+
+// PlainFunctions lists the functions that belong to no part of the trade, by
+// name.
+func PlainFunctions() []PlainFunction {
+	var list []PlainFunction
+	for name, f := range mathFunctions {
+		list = append(list, PlainFunction{name, f.about})
+	}
+	for name, text := range logicFunctions {
+		list = append(list, PlainFunction{name, text})
+	}
+	sort.Slice(list, func(i, j int) bool { return list[i].Name < list[j].Name })
+	return list
+}

@@ -67,3 +67,9 @@ func (r *Report) showName(name string, s units.System) string {
 	}
 	return r.showSlot(slot, s)
 }
+
+// Says is a rule's message with the numbers in it.
+func (r *Report) Says(i int, s units.System) string { return r.fill(r.Results[i].Rule.Says, s) }
+
+// Do is what a rule tells to do, with the numbers in it.
+func (r *Report) Do(i int, s units.System) string { return r.fill(r.Results[i].Rule.Do, s) }

@@ -62,11 +62,11 @@ type Rule struct {
 }
 
 // Compile puts the named sheets together: readings and values of the sheets
-// they use come along, rules only from the named ones. all holds every sheet
-// that may be used. All mistakes come back as one source.Errors.
-func Compile(l *Library, all map[string]*Sheet, names []source.Text) (*Set, error) {
+// they use come along, rules only from the named ones. All mistakes come back as
+// one source.Errors.
+func Compile(l *Library, shelf Shelf, names []source.Text) (*Set, error) {
 	s := &Set{library: l, sheets: map[string]*Sheet{}, readings: map[string]*ReadingDef{}, surveys: map[int]int{}}
-	b := &builder{set: s, all: all, values: map[string]*valueState{}, named: map[string]bool{}}
+	b := &builder{set: s, shelf: shelf, values: map[string]*valueState{}, named: map[string]bool{}}
 	for _, name := range names {
 		b.named[name.Value] = true
 	}
@@ -81,9 +81,37 @@ func Compile(l *Library, all map[string]*Sheet, names []source.Text) (*Set, erro
 }
 
 // CompileSheet compiles one sheet with those it uses.
-func CompileSheet(l *Library, all map[string]*Sheet, sheet *Sheet) (*Set, error) {
-	return Compile(l, all, []source.Text{sheet.Name})
+func CompileSheet(l *Library, shelf Shelf, sheet *Sheet) (*Set, error) {
+	return Compile(l, withSheet{shelf, sheet}, []source.Text{sheet.Name})
 }
+
+// Shelf is where sheets are found by name.
+type Shelf interface {
+	Sheet(name string) (*Sheet, error) // nil and no error when there is none
+	SheetNames() []string              // sorted
+}
+
+// withSheet puts one sheet in front of a shelf.
+type withSheet struct {
+	Shelf
+	sheet *Sheet
+}
+
+func (w withSheet) Sheet(name string) (*Sheet, error) {
+	if name == w.sheet.Name.Value {
+		return w.sheet, nil
+	}
+	return w.Shelf.Sheet(name)
+}
+
+// NoShelf is the shelf without sheets.
+type NoShelf struct{}
+
+// Sheet finds nothing.
+func (NoShelf) Sheet(string) (*Sheet, error) { return nil, nil }
+
+// SheetNames is empty.
+func (NoShelf) SheetNames() []string { return nil }
 
 // Reading finds a reading by its name.
 func (s *Set) Reading(name string) (*ReadingDef, bool) {
@@ -171,7 +199,7 @@ func (s *Set) readingSlot(name string) (int, Type, bool) {
 // builder puts a Set together.
 type builder struct {
 	set    *Set
-	all    map[string]*Sheet
+	shelf  Shelf
 	named  map[string]bool // sheets whose rules are wanted
 	order  []*Sheet
 	values map[string]*valueState
@@ -192,9 +220,13 @@ func (b *builder) add(name source.Text) {
 	if b.set.sheets[name.Value] != nil {
 		return
 	}
-	sheet, ok := b.all[name.Value]
-	if !ok {
-		b.report.At(name, fmt.Sprintf("there is no sheet %s", name.Value), source.Suggest(name.Value, sheetNames(b.all)))
+	sheet, err := b.shelf.Sheet(name.Value)
+	if err != nil {
+		b.report.Merge(err)
+		return
+	}
+	if sheet == nil {
+		b.report.At(name, fmt.Sprintf("there is no sheet %s", name.Value), source.Suggest(name.Value, b.shelf.SheetNames()))
 		return
 	}
 	b.set.sheets[name.Value] = sheet
@@ -202,15 +234,6 @@ func (b *builder) add(name source.Text) {
 		b.add(used)
 	}
 	b.order = append(b.order, sheet)
-}
-
-func sheetNames(all map[string]*Sheet) []string {
-	var names []string
-	for name := range all {
-		names = append(names, name)
-	}
-	sort.Strings(names)
-	return names
 }
 
 func (b *builder) build() {
@@ -520,4 +543,18 @@ func (d *dependencies) lists() (readings []string, values []*Value) {
 		}
 	}
 	return readings, values
+}
+
+// SheetFiles gives the files of every sheet in the set, by name.
+func (s *Set) SheetFiles() []*source.File {
+	names := make([]string, 0, len(s.sheets))
+	for name := range s.sheets {
+		names = append(names, name)
+	}
+	sort.Strings(names)
+	files := make([]*source.File, len(names))
+	for i, name := range names {
+		files[i] = s.sheets[name].file
+	}
+	return files
 }

@@ -53,7 +53,7 @@ func compileText(t *testing.T, text string) (*Set, error) {
 	if err != nil {
 		return nil, err
 	}
-	return CompileSheet(testLibrary(), map[string]*Sheet{sheet.Name.Value: sheet}, sheet)
+	return CompileSheet(testLibrary(), NoShelf{}, sheet)
 }
 
 const truckSheet = `sheet: truck

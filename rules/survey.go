@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gudgeon/rules/source"
@@ -78,7 +79,7 @@ func (d *ReadingDef) ReadSurvey(n source.Node, report *source.Report) Reading {
 			continue
 		}
 		for i, item := range items {
-			if p, ok := d.point(item.Text(report), report); ok {
+			if p, ok := d.ReadPoint(item.Text(report), report); ok {
 				p.Station, p.Clock = station.Value, clocks[i]
 				points = append(points, p)
 			}
@@ -103,7 +104,9 @@ func readClocks(n source.Node, report *source.Report) []float64 {
 	return clocks
 }
 
-func (d *ReadingDef) point(text source.Text, report *source.Report) (trade.Point, bool) {
+// ReadPoint reads one place of a survey; ok is false where a dash says that it
+// could not be taken, and after a mistake, which is reported.
+func (d *ReadingDef) ReadPoint(text source.Text, report *source.Report) (p trade.Point, ok bool) {
 	if text.Value == "-" || text.Value == "" {
 		return trade.Point{}, false
 	}
@@ -116,4 +119,43 @@ func (d *ReadingDef) point(text source.Text, report *source.Report) (trade.Point
 		return trade.Point{}, false
 	}
 	return trade.Point{Read: m.Value, U: m.U / 2}, true
+}
+
+// WriteSurvey writes a survey's table so that ReadSurvey reads it back the same.
+// Every line begins with indent.
+func (d *ReadingDef) WriteSurvey(r Reading, indent string) string {
+	clocks, stations := axes(r.Survey)
+	var b strings.Builder
+	texts := make([]string, len(clocks))
+	for i, c := range clocks {
+		texts[i] = units.Exact(c, units.Unit{Name: "rad", Symbol: "rad", Kind: units.Angle, Factor: 1})
+	}
+	fmt.Fprintf(&b, "%sat: [%s]\n", indent, strings.Join(texts, ", "))
+	for _, z := range stations {
+		for i, c := range clocks {
+			texts[i] = "-"
+			for _, p := range r.Survey {
+				if p.Station == z && p.Clock == c {
+					texts[i] = units.Exact(p.Read, d.Unit)
+				}
+			}
+		}
+		fmt.Fprintf(&b, "%s%s: [%s]\n", indent, units.Exact(z, d.Unit), strings.Join(texts, ", "))
+	}
+	return b.String()
+}
+
+// axes lists the clock positions and stations of a survey, in order.
+func axes(s trade.Survey) (clocks, stations []float64) {
+	for _, p := range s {
+		if !slices.Contains(clocks, p.Clock) {
+			clocks = append(clocks, p.Clock)
+		}
+		if !slices.Contains(stations, p.Station) {
+			stations = append(stations, p.Station)
+		}
+	}
+	slices.Sort(clocks)
+	slices.Sort(stations)
+	return clocks, stations
 }

@@ -1,0 +1,101 @@
+package checklists
+
+import (
+	"fmt"
+	"regexp"
+
+	"gudgeon/rules/source"
+)
+
+// Kind says what a step asks of the machinist.
+type Kind string
+
+// The kinds of step.
+const (
+	Do      Kind = "do"      // something to do, ticked when done
+	Measure Kind = "measure" // quantities to read
+	Choose  Kind = "choose"  // a question with words or yes/no for an answer
+	Survey  Kind = "survey"  // a table of readings round a bore
+	Hold    Kind = "hold"    // work stops until a named person releases it
+)
+
+var stepKinds = []string{string(Do), string(Measure), string(Choose), string(Survey), string(Hold)}
+
+// checklistSource is a checklist as it was written.
+type checklistSource struct {
+	Name     source.Text   `yaml:"checklist,required"`
+	Title    source.Text   `yaml:"title,required"`
+	About    source.Text   `yaml:"about"`
+	Sheets   []source.Text `yaml:"sheets"`
+	Cautions []source.Text `yaml:"cautions"`
+	Steps    []stepSource  `yaml:"steps,required"`
+}
+
+type stepSource struct {
+	ID         source.Text   `yaml:"id,required"`
+	Kind       source.Text   `yaml:"kind,required"`
+	Title      source.Text   `yaml:"title,required"`
+	Do         source.Text   `yaml:"do"`
+	Why        source.Text   `yaml:"why,required"`
+	How        source.Text   `yaml:"how"`
+	Wrong      source.Text   `yaml:"goes wrong"`
+	When       source.Text   `yaml:"when"`
+	Take       []source.Text `yaml:"take"`
+	Cautions   []source.Text `yaml:"cautions"`
+	Needs      []source.Text `yaml:"needs"`
+	ReleasedBy source.Text   `yaml:"released by"`
+	TwoPersons bool          `yaml:"two persons"`
+}
+
+var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
+
+// readChecklist reads the form of a checklist; what its names mean is checked
+// when it is compiled.
+func readChecklist(f *source.File) (*checklistSource, error) {
+	c := &checklistSource{}
+	if err := source.Decode(f, c); err != nil {
+		return nil, err
+	}
+	var report source.Report
+	if !idForm.MatchString(c.Name.Value) {
+		report.At(c.Name, "a checklist is named with small letters, digits and hyphens", "")
+	}
+	seen := map[string]bool{}
+	for _, s := range c.Steps {
+		s.check(&report)
+		if seen[s.ID.Value] {
+			report.At(s.ID, fmt.Sprintf("the step %s is there twice", s.ID.Value), "every step has an id of its own")
+		}
+		seen[s.ID.Value] = true
+	}
+	return c, report.Err()
+}
+
+func (s *stepSource) check(report *source.Report) {
+	if !idForm.MatchString(s.ID.Value) {
+		report.At(s.ID, "a step's id is written with small letters, digits and hyphens", "")
+	}
+	switch kind := Kind(s.Kind.Value); kind {
+	case Do:
+		s.refuse(report, s.Take, "take", "a do step takes no readings; make it measure or choose")
+		s.refuse(report, s.Needs, "needs", "only a hold has needs")
+	case Measure, Choose, Survey:
+		if len(s.Take) == 0 {
+			report.At(s.ID, fmt.Sprintf("a %s step takes at least one reading", kind), "add take: [name, …]")
+		}
+		s.refuse(report, s.Needs, "needs", "only a hold has needs")
+	case Hold:
+		s.refuse(report, s.Take, "take", "a hold takes no readings; put a measure step before it")
+		if s.ReleasedBy.IsZero() {
+			report.At(s.ID, "a hold says who may release it", "add released by: foreman")
+		}
+	default:
+		report.At(s.Kind, fmt.Sprintf("the kind of step %q is not known", s.Kind.Value), source.Suggest(s.Kind.Value, stepKinds))
+	}
+}
+
+func (s *stepSource) refuse(report *source.Report, list []source.Text, key, why string) {
+	if len(list) > 0 {
+		report.At(list[0], key+" does not belong here", why)
+	}
+}

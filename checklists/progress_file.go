@@ -1,0 +1,211 @@
+package checklists
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+
+	"gudgeon/rules"
+	"gudgeon/rules/source"
+	"gudgeon/units"
+)
+
+// progressSource is a readings file as it was written.
+type progressSource struct {
+	Part      source.Text                 `yaml:"part"`
+	Checklist source.Text                 `yaml:"checklist"`
+	Readings  source.Map[readingNode]     `yaml:"readings"`
+	Done      []source.Text               `yaml:"done"`
+	Released  source.Map[signatureSource] `yaml:"released"`
+	Signed    source.Map[signatureSource] `yaml:"signed"`
+}
+
+// readingNode keeps a reading until it is known what is asked.
+type readingNode struct{ node source.Node }
+
+// DecodeNode keeps the node.
+func (r *readingNode) DecodeNode(n source.Node, _ *source.Report) { r.node = n }
+
+// readingSource is the long form of a reading.
+type readingSource struct {
+	Read source.Text `yaml:"read,required"`
+	With source.Text `yaml:"with"`
+	By   source.Text `yaml:"by"`
+}
+
+type signatureSource struct {
+	By     source.Text `yaml:"by,required"`
+	Reason source.Text `yaml:"reason,required"`
+}
+
+// ReadProgress reads a readings file for this procedure. Every mistake in it
+// comes back in one source.Errors.
+//
+//	part: Link 7
+//	readings:
+//	  part_weight: 4,600 lb
+//	  bore: {read: 3.002 in, with: inside micrometer, by: R. Doe}
+//	done: [deburr]
+//	released: {before-first-lift: {by: F. Orman, reason: seen}}
+func (p *Procedure) ReadProgress(f *source.File) (*Progress, error) {
+	var src progressSource
+	if err := source.Decode(f, &src); err != nil {
+		return nil, err
+	}
+	var report source.Report
+	if name := src.Checklist; !name.IsZero() && name.Value != p.ID {
+		report.At(name, fmt.Sprintf("these readings are for the checklist %s, not %s", name.Value, p.ID), "")
+	}
+	out := NewProgress(src.Part.Value)
+	for _, e := range src.Readings {
+		p.readReading(e, out, &report)
+	}
+	p.readSteps(&src, out, &report)
+	for _, e := range src.Signed {
+		if _, ok := p.Rules.Rule(e.Key.Value); !ok {
+			report.At(e.Key, fmt.Sprintf("there is no rule %s in this checklist", e.Key.Value), "")
+		}
+		out.Signed[e.Key.Value] = Signature{e.Value.By.Value, e.Value.Reason.Value}
+	}
+	return out, report.Err()
+}
+
+// NewProgress is the progress of a job that has just begun.
+func NewProgress(part string) *Progress {
+	return &Progress{Part: part, Readings: rules.Readings{}, Done: map[string]bool{}, Released: map[string]Signature{}, Signed: map[string]Signature{}}
+}
+
+func (p *Procedure) readReading(e source.Entry[readingNode], out *Progress, report *source.Report) {
+	name, n := e.Key, e.Value.node
+	d, ok := p.Rules.Reading(name.Value)
+	if !ok {
+		report.At(name, fmt.Sprintf("the checklist %s has no reading %s", p.ID, name.Value), source.Suggest(name.Value, p.readingNames()))
+		return
+	}
+	if n.IsEmpty() {
+		return // written down to be filled in: it is missing, not wrong
+	}
+	if d.Kind == units.Survey {
+		out.Readings[d.Name] = d.ReadSurvey(n, report)
+		return
+	}
+	var long readingSource
+	if n.IsMapping() {
+		n.Decode(&long, report)
+	} else {
+		long.Read = n.Text(report)
+	}
+	if long.Read.Value == "" {
+		return
+	}
+	r, err := d.Read(long.Read.Value)
+	if err != nil {
+		report.At(long.Read, err.Error(), "")
+		return
+	}
+	r.With, r.By = long.With.Value, long.By.Value
+	out.Readings[d.Name] = r
+}
+
+func (p *Procedure) readingNames() []string {
+	var names []string
+	for _, d := range p.Rules.Readings {
+		names = append(names, d.Name)
+	}
+	return names
+}
+
+func (p *Procedure) readSteps(src *progressSource, out *Progress, report *source.Report) {
+	for _, id := range src.Done {
+		step, ok := p.Step(id.Value)
+		if !ok || step.Kind != Do {
+			report.At(id, fmt.Sprintf("there is no do step %s in this checklist", id.Value), source.Suggest(id.Value, p.stepIDs(Do)))
+			continue
+		}
+		out.Done[id.Value] = true
+	}
+	for _, e := range src.Released {
+		step, ok := p.Step(e.Key.Value)
+		if !ok || step.Kind != Hold {
+			report.At(e.Key, fmt.Sprintf("there is no hold %s in this checklist", e.Key.Value), source.Suggest(e.Key.Value, p.stepIDs(Hold)))
+			continue
+		}
+		out.Released[e.Key.Value] = Signature{e.Value.By.Value, e.Value.Reason.Value}
+	}
+}
+
+func (p *Procedure) stepIDs(kind Kind) []string {
+	var ids []string
+	for _, s := range p.Steps {
+		if s.Kind == kind {
+			ids = append(ids, s.ID)
+		}
+	}
+	return ids
+}
+
+// WriteProgress writes a progress as a readings file that ReadProgress reads
+// back the same.
+func (p *Procedure) WriteProgress(progress *Progress) string {
+	var b strings.Builder
+	if progress.Part != "" {
+		fmt.Fprintf(&b, "part: %s\n", quote(progress.Part))
+	}
+	fmt.Fprintf(&b, "checklist: %s\n", p.ID)
+	if len(progress.Readings) > 0 {
+		b.WriteString("readings:\n")
+	}
+	for _, d := range p.Rules.Readings {
+		if r, ok := progress.Readings[d.Name]; ok {
+			writeReading(&b, d, r)
+		}
+	}
+	if done := sortedKeys(progress.Done); len(done) > 0 {
+		fmt.Fprintf(&b, "done: [%s]\n", strings.Join(done, ", "))
+	}
+	writeSignatures(&b, "released", progress.Released)
+	writeSignatures(&b, "signed", progress.Signed)
+	return b.String()
+}
+
+func writeReading(b *strings.Builder, d *rules.ReadingDef, r rules.Reading) {
+	switch {
+	case r.Survey != nil:
+		fmt.Fprintf(b, "  %s:\n%s", d.Name, d.WriteSurvey(r, "    "))
+	case r.With == "" && r.By == "":
+		fmt.Fprintf(b, "  %s: %s\n", d.Name, quote(r.Text))
+	default:
+		fmt.Fprintf(b, "  %s: {read: %s", d.Name, quote(r.Text))
+		if r.With != "" {
+			fmt.Fprintf(b, ", with: %s", quote(r.With))
+		}
+		if r.By != "" {
+			fmt.Fprintf(b, ", by: %s", quote(r.By))
+		}
+		b.WriteString("}\n")
+	}
+}
+
+func writeSignatures(b *strings.Builder, key string, list map[string]Signature) {
+	if len(list) == 0 {
+		return
+	}
+	fmt.Fprintf(b, "%s:\n", key)
+	for _, id := range sortedKeys(list) {
+		fmt.Fprintf(b, "  %s: {by: %s, reason: %s}\n", id, quote(list[id].By), quote(list[id].Reason))
+	}
+}
+
+func sortedKeys[T any](m map[string]T) []string {
+	keys := make([]string, 0, len(m))
+	for k := range m {
+		keys = append(keys, k)
+	}
+	sort.Strings(keys)
+	return keys
+}
+
+// quote writes a text so that YAML reads it back as the same text.
+func quote(text string) string {
+	return `'` + strings.ReplaceAll(strings.Join(strings.Fields(text), " "), `'`, `''`) + `'`
+}

@@ -1,0 +1,170 @@
+package checklists
+
+import (
+	"fmt"
+
+	"gudgeon/rules"
+)
+
+// Progress is what one job has so far.
+type Progress struct {
+	Part     string // which part it is, in the shop's own words
+	Readings rules.Readings
+	Done     map[string]bool      // do steps that were ticked
+	Released map[string]Signature // holds, by step
+	Signed   map[string]Signature // cautions passed with a reason, and stops a foreman released, by rule
+}
+
+// Signature is a name put under something.
+type Signature struct {
+	By     string
+	Reason string
+}
+
+// State says where a step stands.
+type State string
+
+// The states of a step.
+const (
+	Open      State = "open"       // to be done
+	Finished  State = "done"       // done, or all its readings taken
+	Skipped   State = "not needed" // its when does not hold
+	Undecided State = "waiting"    // its when is not known yet
+	Blocked   State = "blocked"    // a hold that may not be released yet
+	Released  State = "released"   // a hold that was released
+)
+
+// StepReport is where one step stands.
+type StepReport struct {
+	Step    *Step
+	State   State
+	Missing []string        // readings to take
+	Against []*rules.Result // of a hold: what stops or waits
+}
+
+// Report is where a job stands.
+type Report struct {
+	Procedure *Procedure
+	Progress  *Progress
+	Verdict   rules.Verdict
+	Waiting   []string // readings and holds that it waits for
+	Rules     *rules.Report
+	Steps     []StepReport
+}
+
+// Evaluate works out where a job stands.
+func (p *Procedure) Evaluate(progress *Progress) *Report {
+	r := &Report{Procedure: p, Progress: progress, Rules: p.Rules.Evaluate(progress.Readings)}
+	r.Verdict = r.Rules.Verdict
+	r.Waiting = append(r.Waiting, r.Rules.Waiting...)
+	waiting := map[string]bool{}
+	for _, name := range r.Waiting {
+		waiting[name] = true
+	}
+	for _, step := range p.Steps {
+		s := r.step(step)
+		r.Steps = append(r.Steps, s)
+		for _, name := range s.Missing {
+			if !waiting[name] {
+				waiting[name] = true
+				r.Waiting = append(r.Waiting, name)
+			}
+		}
+		if step.Kind == Hold && (s.State == Open || s.State == Blocked) {
+			r.Waiting = append(r.Waiting, fmt.Sprintf("hold %s, released by %s", step.ID, step.ReleasedBy))
+		}
+	}
+	if len(r.Waiting) > 0 {
+		r.Verdict = rules.Worse(r.Verdict, rules.Waiting)
+	}
+	return r
+}
+
+func (r *Report) step(step *Step) StepReport {
+	out := StepReport{Step: step, State: Finished}
+	if step.when != nil {
+		yes, known := step.when.Holds(r.Rules)
+		if !known {
+			out.State = Undecided
+			return out
+		}
+		if !yes {
+			out.State = Skipped
+			return out
+		}
+	}
+	switch step.Kind {
+	case Hold:
+		return r.hold(out)
+	case Do:
+		if !r.Progress.Done[step.ID] {
+			out.State = Open
+		}
+		return out
+	}
+	for _, d := range step.Take {
+		if _, ok := r.Progress.Readings[d.Name]; !ok {
+			out.Missing = append(out.Missing, d.Name)
+			out.State = Open
+		}
+	}
+	return out
+}
+
+// hold says whether a hold is released, or what stands against it. A release
+// counts only while nothing stands against it: new readings can take it back.
+func (r *Report) hold(out StepReport) StepReport {
+	for i := range r.Rules.Results {
+		result := &r.Rules.Results[i]
+		if needs(out.Step, result.Rule) && r.against(result) {
+			out.Against = append(out.Against, result)
+		}
+	}
+	_, signed := r.Progress.Released[out.Step.ID]
+	switch {
+	case len(out.Against) > 0:
+		out.State = Blocked
+	case signed:
+		out.State = Released
+	default:
+		out.State = Open
+	}
+	return out
+}
+
+// against reports whether a result keeps a hold shut: a missing reading, a stop
+// that no foreman released, a caution that nobody signed. A life-safety stop is
+// opened by new readings only.
+func (r *Report) against(result *rules.Result) bool {
+	_, signed := r.Progress.Signed[result.Rule.ID]
+	switch result.Verdict {
+	case rules.Waiting:
+		return true
+	case rules.Stop:
+		return !signed || result.Rule.LifeSafety
+	case rules.Caution:
+		return !signed
+	}
+	return false
+}
+
+func needs(step *Step, rule *rules.Rule) bool {
+	for _, n := range step.Needs {
+		if n == rule {
+			return true
+		}
+	}
+	return false
+}
+
+// Next is the index of the first step that is not finished, and false when all
+// are.
+func (r *Report) Next() (int, bool) {
+	for i, s := range r.Steps {
+		switch s.State {
+		case Open, Blocked, Undecided:
+			return i, true
+		}
+	}
+	return len(r.Steps), false
+}

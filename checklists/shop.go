@@ -1,0 +1,141 @@
+package checklists
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"sort"
+	"strings"
+
+	"gudgeon/rules"
+	"gudgeon/rules/source"
+)
+
+// Shop finds sheets and checklists by name. Its layers are searched in order,
+// so that a shop's own file stands in front of the shipped one of the same name.
+type Shop struct {
+	layers []Layer
+	sheets map[string]*rules.Sheet
+}
+
+// Layer is one place where files are kept.
+type Layer struct {
+	Name       string // shown in messages, such as the folder; empty for the shipped files
+	Sheets     fs.FS  // NAME.yaml, one sheet each
+	Checklists fs.FS  // NAME.yaml, one checklist each
+}
+
+// OpenShop makes a shop of layers, the one that goes first in front.
+func OpenShop(layers ...Layer) *Shop {
+	return &Shop{layers: layers, sheets: map[string]*rules.Sheet{}}
+}
+
+// Sheet reads the sheet of that name; nil when there is none.
+func (s *Shop) Sheet(name string) (*rules.Sheet, error) {
+	if sheet, ok := s.sheets[name]; ok {
+		return sheet, nil
+	}
+	for _, layer := range s.layers {
+		f, err := read(layer.Sheets, layer.shown("rules"), name)
+		if err != nil {
+			return nil, err
+		}
+		if f == nil {
+			continue
+		}
+		sheet, err := rules.ReadSheet(f)
+		if err != nil {
+			return nil, err
+		}
+		if sheet.Name.Value != name {
+			return nil, misnamed(sheet.Name, name)
+		}
+		s.sheets[name] = sheet
+		return sheet, nil
+	}
+	return nil, nil
+}
+
+func misnamed(name source.Text, file string) error {
+	var report source.Report
+	report.At(name, fmt.Sprintf("the file is called %s.yaml, but this is %s", file, name.Value), "give both the same name")
+	return report.Err()
+}
+
+// SheetNames lists every sheet.
+func (s *Shop) SheetNames() []string {
+	return s.names(func(l Layer) fs.FS { return l.Sheets })
+}
+
+// ChecklistNames lists every checklist.
+func (s *Shop) ChecklistNames() []string {
+	return s.names(func(l Layer) fs.FS { return l.Checklists })
+}
+
+func (s *Shop) names(folder func(Layer) fs.FS) []string {
+	seen := map[string]bool{}
+	var names []string
+	for _, layer := range s.layers {
+		if folder(layer) == nil {
+			continue
+		}
+		files, _ := fs.Glob(folder(layer), "*.yaml")
+		for _, file := range files {
+			if name := strings.TrimSuffix(file, ".yaml"); !seen[name] {
+				seen[name] = true
+				names = append(names, name)
+			}
+		}
+	}
+	sort.Strings(names)
+	return names
+}
+
+// ErrNoChecklist says that no layer has a checklist of that name.
+var ErrNoChecklist = errors.New("no such checklist")
+
+// Procedure reads and compiles the checklist of that name.
+func (s *Shop) Procedure(name string) (*Procedure, error) {
+	for _, layer := range s.layers {
+		f, err := read(layer.Checklists, layer.shown("checklists"), name)
+		if err != nil {
+			return nil, err
+		}
+		if f == nil {
+			continue
+		}
+		p, err := s.Compile(f)
+		if err == nil && p.ID != name {
+			return nil, misnamed(source.Plain(f.Name, p.ID), name)
+		}
+		return p, err
+	}
+	return nil, fmt.Errorf("%w: %s; there are: %s", ErrNoChecklist, name, strings.Join(s.ChecklistNames(), ", "))
+}
+
+// Compile makes a Procedure of a checklist file, with the shop's sheets.
+func (s *Shop) Compile(f *source.File) (*Procedure, error) {
+	return Compile(rules.Trade(), s, f)
+}
+
+func (l Layer) shown(folder string) string {
+	if l.Name == "" {
+		return folder
+	}
+	return l.Name + "/" + folder
+}
+
+// read gives NAME.yaml of a folder; nil when it is not there.
+func read(folder fs.FS, shown, name string) (*source.File, error) {
+	if folder == nil || !idForm.MatchString(name) {
+		return nil, nil
+	}
+	data, err := fs.ReadFile(folder, name+".yaml")
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, nil
+	}
+	if err != nil {
+		return nil, fmt.Errorf("%s/%s.yaml: %w", shown, name, err)
+	}
+	return &source.File{Name: shown + "/" + name + ".yaml", Text: string(data)}, nil
+}

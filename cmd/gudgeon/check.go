@@ -1,0 +1,249 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"gudgeon/checklists"
+	"gudgeon/rules"
+	"gudgeon/units"
+)
+
+func newCheck(s *settings) *cobra.Command {
+	var worked bool
+	cmd := &cobra.Command{
+		Use:   "check CHECKLIST READINGS.yaml",
+		Short: "Say whether readings are go, caution or stop, and why",
+		Long: `check evaluates a file of readings against a checklist and its rule sheets.
+CHECKLIST is the name of a checklist or the path of one; READINGS.yaml may be -
+for standard input. A missing reading is never a pass: the verdict is then waiting.`,
+		Example: `  gudgeon check pre-lift readings.yaml
+  gudgeon check link job7.yaml --json`,
+		Args: exactly(2, "a checklist and a file of readings, like: gudgeon check pre-lift readings.yaml"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			p, err := s.procedure(args[0])
+			if err != nil {
+				return err
+			}
+			f, err := readFile(args[1])
+			if err != nil {
+				return err
+			}
+			progress, err := p.ReadProgress(f)
+			if err != nil {
+				return err
+			}
+			report := p.Evaluate(progress)
+			if s.json {
+				err = writeJSON(cmd.OutOrStdout(), report.JSON(s.units()))
+			} else {
+				printReport(newScreen(cmd.OutOrStdout()), report, s.units(), worked)
+			}
+			if err != nil {
+				return err
+			}
+			return verdictError(report.Verdict)
+		},
+	}
+	cmd.Flags().BoolVar(&s.json, "json", false, "print the report as JSON")
+	cmd.Flags().BoolVar(&worked, "worked", false, "show every rule down to the last number")
+	cmd.ValidArgsFunction = s.completeChecklist
+	return cmd
+}
+
+// completeChecklist offers checklist names to the shell, then files.
+func (s *settings) completeChecklist(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+	if len(args) > 0 {
+		return []string{"yaml"}, cobra.ShellCompDirectiveFilterFileExt
+	}
+	shop, err := s.openShop()
+	if err != nil {
+		return nil, cobra.ShellCompDirectiveError
+	}
+	return shop.ChecklistNames(), cobra.ShellCompDirectiveDefault
+}
+
+func writeJSON(w io.Writer, v any) error {
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	return e.Encode(v)
+}
+
+// printReport writes a whole report: what stops first, what is in order last.
+func printReport(s *screen, r *checklists.Report, system units.System, worked bool) {
+	s.line("%s: %s", s.bold(r.Procedure.Title), s.verdict(r.Verdict))
+	if r.Progress.Part != "" {
+		s.line("%s", r.Progress.Part)
+	}
+	for _, v := range []rules.Verdict{rules.Stop, rules.Caution} {
+		for i := range r.Rules.Results {
+			if r.Rules.Results[i].Verdict == v {
+				s.gap()
+				printResult(s, r.Rules, i, system, worked)
+			}
+		}
+	}
+	printNotes(s, r.Rules, system)
+	printWaiting(s, r, system)
+	printGo(s, r, system, worked)
+	printCautions(s, r)
+}
+
+// printResult writes one rule that stops or cautions.
+func printResult(s *screen, r *rules.Report, i int, system units.System, worked bool) {
+	result := &r.Results[i]
+	name := result.Rule.ID
+	if result.Rule.LifeSafety {
+		name += " (life safety)"
+	}
+	s.line("%s  %s", s.verdict(result.Verdict), name)
+	s.labelled(2, "", r.Says(i, system))
+	line := r.Worked(i, system)
+	if line.Numbers != "" {
+		s.row(2, "", 0, line.Symbols)
+	}
+	s.labelled(2, "", joinWorked(line, result))
+	printSteps(s, r.Steps(i, system), worked)
+	s.row(2, "do", 8, r.Do(i, system))
+	s.row(2, "source", 8, result.Rule.Source)
+}
+
+func joinWorked(line rules.Line, result *rules.Result) string {
+	text := line.Result
+	if line.Numbers != "" {
+		text = line.Numbers + ": " + line.Result
+	}
+	if !math.IsNaN(result.Use) {
+		text += fmt.Sprintf(" (use %.0f %%)", math.Ceil(result.Use*100-1e-9))
+	}
+	return text
+}
+
+// printSteps writes the lines that lead to a rule; the steps inside the trade's
+// functions only when asked.
+func printSteps(s *screen, lines []rules.Line, all bool) {
+	for _, l := range lines {
+		if l.Inner && !all {
+			continue
+		}
+		s.labelled(4, "", stepText(l))
+	}
+}
+
+func stepText(l rules.Line) string {
+	parts := []string{}
+	for _, p := range []string{l.Symbols, l.Numbers, l.Result} {
+		if p != "" && (len(parts) == 0 || parts[len(parts)-1] != p) {
+			parts = append(parts, p)
+		}
+	}
+	text := strings.Join(parts, " = ")
+	if l.Name != "" && l.Inner {
+		return l.Name + ": " + text
+	}
+	if l.Name != "" {
+		return l.Name + " = " + text
+	}
+	return text
+}
+
+func printNotes(s *screen, r *rules.Report, system units.System) {
+	for i := range r.Results {
+		if r.Results[i].Noted {
+			s.gap()
+			s.line("NOTE  %s", r.Results[i].Rule.ID)
+			s.labelled(2, "", r.Says(i, system))
+			s.labelled(2, "", joinWorked(r.Worked(i, system), &r.Results[i]))
+			s.row(2, "do", 8, r.Do(i, system))
+		}
+	}
+}
+
+// printWaiting lists what is still to be measured and who must release what.
+func printWaiting(s *screen, r *checklists.Report, system units.System) {
+	if len(r.Waiting) == 0 {
+		return
+	}
+	s.heading("Still to do before this can be go")
+	width := 0
+	for _, name := range r.Waiting {
+		if _, ok := r.Procedure.Rules.Reading(name); ok {
+			width = max(width, len(name))
+		}
+	}
+	for _, name := range r.Waiting {
+		d, ok := r.Procedure.Rules.Reading(name)
+		if !ok {
+			s.labelled(2, "", name)
+			continue
+		}
+		s.row(2, name, width+2, askText(d, system))
+	}
+}
+
+// askText is the question for a reading with how to answer it.
+func askText(d *rules.ReadingDef, system units.System) string {
+	text := d.Ask
+	switch d.Kind {
+	case units.YesNo:
+		text += " (yes or no)"
+	case units.Choice:
+		text += " (" + strings.Join(d.Options, ", ") + ")"
+	default:
+		if u := d.Unit; u.Symbol != "" {
+			if system == units.MetricShop {
+				u = units.Usual(u.Kind, system)
+			}
+			text += " (" + u.Symbol + ")"
+		}
+	}
+	if d.With != "" {
+		text += ", with " + d.With
+	}
+	return text
+}
+
+func printGo(s *screen, r *checklists.Report, system units.System, worked bool) {
+	var inOrder []int
+	unneeded := 0
+	width := 0
+	for i := range r.Rules.Results {
+		switch result := &r.Rules.Results[i]; {
+		case result.Verdict == rules.Go && !result.Noted:
+			inOrder = append(inOrder, i)
+			width = max(width, len(result.Rule.ID))
+		case result.Verdict == rules.NotNeeded:
+			unneeded++
+		}
+	}
+	if len(inOrder) > 0 {
+		s.heading("In order")
+	}
+	for _, i := range inOrder {
+		result := &r.Rules.Results[i]
+		s.row(2, result.Rule.ID, width+2, joinWorked(r.Rules.Worked(i, system), result))
+		if worked {
+			printSteps(s, r.Rules.Steps(i, system), true)
+		}
+	}
+	if unneeded > 0 {
+		s.gap()
+		s.line("%d more rules do not apply to this job.", unneeded)
+	}
+}
+
+func printCautions(s *screen, r *checklists.Report) {
+	if len(r.Procedure.Cautions) == 0 {
+		return
+	}
+	s.heading("Take care")
+	for _, c := range r.Procedure.Cautions {
+		s.labelled(2, "- ", c)
+	}
+}

@@ -1,0 +1,355 @@
+package main
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"gudgeon/checklists"
+	"gudgeon/rules"
+	"gudgeon/units"
+)
+
+func newGuide(s *settings) *cobra.Command {
+	return &cobra.Command{
+		Use:   "guide CHECKLIST [READINGS.yaml]",
+		Short: "Be led through a job step by step",
+		Long: `guide asks for one step after the other, says why it is done, and shows every
+verdict as soon as its readings are in. Each answer is saved at once to the
+readings file (CHECKLIST-readings.yaml unless named), and a later call goes on
+where the job stands. At any question type ? to see what else can be answered.`,
+		Example: `  gudgeon guide pre-lift
+  gudgeon guide link job7.yaml`,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if len(args) == 1 || len(args) == 2 {
+				return nil
+			}
+			return errors.New("guide takes a checklist and, if you like, a file for the readings")
+		},
+		ValidArgsFunction: s.completeChecklist,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			p, err := s.procedure(args[0])
+			if err != nil {
+				return err
+			}
+			path := p.ID + "-readings.yaml"
+			if len(args) == 2 {
+				path = args[1]
+			}
+			progress, err := loadProgress(p, path)
+			if err != nil {
+				return err
+			}
+			g := &guide{
+				screen: newScreen(cmd.OutOrStdout()), in: bufio.NewScanner(cmd.InOrStdin()),
+				run: checklists.NewRun(p, progress), path: path, system: s.units(),
+			}
+			return g.lead()
+		},
+	}
+}
+
+// loadProgress reads an earlier session's file, or begins a new one.
+func loadProgress(p *checklists.Procedure, path string) (*checklists.Progress, error) {
+	if _, err := os.Stat(path); errors.Is(err, os.ErrNotExist) {
+		return checklists.NewProgress(""), nil
+	}
+	f, err := readFile(path)
+	if err != nil {
+		return nil, err
+	}
+	return p.ReadProgress(f)
+}
+
+// guide leads one person through a job in the terminal.
+type guide struct {
+	*screen
+	in     *bufio.Scanner
+	run    *checklists.Run
+	path   string
+	system units.System
+}
+
+// What a person may do instead of answering.
+var (
+	errQuit = errors.New("quit")
+	errBack = errors.New("back")
+	errSkip = errors.New("skip")
+)
+
+func (g *guide) lead() error {
+	p := g.run.Procedure
+	g.line("%s", g.bold(p.Title))
+	g.labelled(0, "", p.About)
+	for _, c := range p.Cautions {
+		g.labelled(2, "! ", c)
+	}
+	if n := len(g.run.Progress.Readings); n > 0 {
+		g.gap()
+		g.line("Going on with %s from %s.", count(n, "reading"), g.path)
+	}
+	g.line("Answer each question; type ? for help.")
+	for {
+		step, i, open := g.run.Current()
+		if !open {
+			return g.end()
+		}
+		switch err := g.step(step, i); {
+		case errors.Is(err, errQuit), errors.Is(err, io.EOF):
+			g.gap()
+			g.line("Saved in %s. Go on later with: gudgeon guide %s %s", g.path, p.ID, g.path)
+			return verdictError(rules.Worse(g.run.Report().Verdict, rules.Waiting))
+		case errors.Is(err, errBack):
+			if !g.run.Back() {
+				g.line("  This is the first step.")
+			}
+		case errors.Is(err, errSkip):
+			if err := g.run.PutOff(step.Step); err != nil {
+				g.line("  %s", err)
+			}
+		case err != nil:
+			return err
+		}
+	}
+}
+
+func (g *guide) end() error {
+	if n := g.run.PutOffCount(); n > 0 {
+		g.gap()
+		g.line("%s put off; the job is not finished.", count(n, "step"))
+	}
+	g.gap()
+	printReport(g.screen, g.run.Report(), g.system, false)
+	g.gap()
+	g.line("Saved in %s.", g.path)
+	return verdictError(g.run.Report().Verdict)
+}
+
+func (g *guide) save() error {
+	return saveFile(g.path, g.run.Procedure.WriteProgress(g.run.Progress))
+}
+
+// step shows one step and takes what it asks for.
+func (g *guide) step(s checklists.StepReport, i int) error {
+	step := s.Step
+	g.heading(fmt.Sprintf("Step %d of %d: %s", i+1, len(g.run.Procedure.Steps), step.Title))
+	g.labelled(2, "", step.Do)
+	g.labelled(2, "Why: ", step.Why)
+	for _, c := range step.Cautions {
+		g.labelled(2, "! ", c)
+	}
+	switch step.Kind {
+	case checklists.Do:
+		return g.tick(step)
+	case checklists.Hold:
+		return g.hold(s)
+	}
+	for _, d := range step.Take {
+		if err := g.take(step, d); err != nil {
+			return err
+		}
+	}
+	g.run.Leave()
+	return nil
+}
+
+func (g *guide) tick(step *checklists.Step) error {
+	answer, err := g.ask("Done? (Enter when done)", step)
+	if err != nil {
+		return err
+	}
+	switch strings.ToLower(answer) {
+	case "", "y", "yes", "done":
+		g.run.Tick(step)
+		return g.save()
+	}
+	g.line("  Press Enter when it is done, or type skip to come back to it.")
+	return nil
+}
+
+// take asks for one reading until it is understood.
+func (g *guide) take(step *checklists.Step, d *rules.ReadingDef) error {
+	if d.Kind == units.Survey {
+		return g.survey(step, d)
+	}
+	now, given := g.run.Progress.Readings[d.Name]
+	question := askText(d, g.system)
+	switch {
+	case given:
+		question += fmt.Sprintf(" [now %s, Enter keeps it]", d.Show(now, g.system))
+	case d.Usual != "":
+		question += fmt.Sprintf(" [usually %s]", d.Usual)
+	}
+	for {
+		answer, err := g.ask(question+":", step)
+		if err != nil {
+			return err
+		}
+		if answer == "" && given {
+			return nil
+		}
+		if answer == "" {
+			g.line("  A missing reading is never a pass. Type skip to come back to it.")
+			continue
+		}
+		reading, changes, err := g.run.Answer(d.Name, answer, d.With)
+		if err != nil {
+			g.labelled(2, "", err.Error())
+			continue
+		}
+		if err := g.save(); err != nil {
+			return err
+		}
+		g.understood(d, reading)
+		g.show(changes)
+		return nil
+	}
+}
+
+// understood shows a reading in both systems before it counts.
+func (g *guide) understood(d *rules.ReadingDef, r rules.Reading) {
+	if !d.Kind.Numeric() {
+		g.line("  = %s", d.Show(r, g.system))
+		return
+	}
+	inch, metric := d.Show(r, units.InchShop), d.Show(r, units.MetricShop)
+	if inch == metric {
+		g.line("  = %s", inch)
+		return
+	}
+	g.line("  = %s (%s)", inch, metric)
+}
+
+// show prints the verdicts that an answer has changed.
+func (g *guide) show(changes []checklists.Change) {
+	for _, c := range changes {
+		switch c.Result.Verdict {
+		case rules.Stop, rules.Caution:
+			g.gap()
+			printResult(g.screen, g.run.Report().Rules, c.Index, g.system, false)
+			g.gap()
+		case rules.Go:
+			line := g.run.Report().Rules.Worked(c.Index, g.system)
+			g.labelled(2, g.verdict(rules.Go)+"  ", c.Result.Rule.ID+": "+joinWorked(line, c.Result))
+		}
+	}
+}
+
+// hold shows what stands against a hold, and takes a release when nothing does.
+func (g *guide) hold(s checklists.StepReport) error {
+	if s.State == checklists.Blocked {
+		return g.blocked(s)
+	}
+	g.line("  Work stops here until this is released by: %s", s.Step.ReleasedBy)
+	by, err := g.ask(fmt.Sprintf("Name of the %s who releases it:", s.Step.ReleasedBy), s.Step)
+	if err != nil {
+		return err
+	}
+	if by == "" {
+		g.line("  Not released.")
+		return errQuit
+	}
+	reason, err := g.ask("Reason, or what was looked at:", s.Step)
+	if err != nil {
+		return err
+	}
+	if err := g.run.Release(s.Step, checklists.Signature{By: by, Reason: reason}); err != nil {
+		g.line("  %s", err)
+		return nil
+	}
+	return g.save()
+}
+
+// blocked lists what stands against a hold and lets one thing be signed.
+func (g *guide) blocked(s checklists.StepReport) error {
+	g.line("  This hold stays shut. Against it stand:")
+	for n, result := range s.Against {
+		g.labelled(4, fmt.Sprintf("%d ", n+1), fmt.Sprintf("%s %s: %s", g.verdict(result.Verdict), result.Rule.ID, g.against(result)))
+	}
+	answer, err := g.ask("Type back to correct a reading, or the number of a rule to sign past it:", s.Step)
+	if err != nil {
+		return err
+	}
+	for n, result := range s.Against {
+		if answer == fmt.Sprint(n+1) {
+			return g.sign(result, s.Step)
+		}
+	}
+	return nil
+}
+
+func (g *guide) against(result *rules.Result) string {
+	if result.Verdict == rules.Waiting {
+		return "waits for " + strings.Join(result.Missing, ", ")
+	}
+	for i := range g.run.Report().Rules.Results {
+		if &g.run.Report().Rules.Results[i] == result {
+			return g.run.Report().Rules.Says(i, g.system)
+		}
+	}
+	return ""
+}
+
+func (g *guide) sign(result *rules.Result, step *checklists.Step) error {
+	if result.Verdict == rules.Waiting {
+		g.line("  A missing reading is never a pass: type back and take it.")
+		return nil
+	}
+	by, err := g.ask("Your name:", step)
+	if err != nil {
+		return err
+	}
+	reason, err := g.ask("Reason:", step)
+	if err != nil {
+		return err
+	}
+	if err := g.run.Sign(result.Rule, checklists.Signature{By: by, Reason: reason}); err != nil {
+		g.line("  %s", err)
+		return nil
+	}
+	return g.save()
+}
+
+// ask puts a question and gives the trimmed answer. Words that are no answer
+// come back as errors, and ? is answered here.
+func (g *guide) ask(question string, step *checklists.Step) (string, error) {
+	for {
+		fmt.Fprintf(g.out, "  %s ", question)
+		if !g.in.Scan() {
+			g.gap()
+			if err := g.in.Err(); err != nil {
+				return "", err
+			}
+			return "", io.EOF
+		}
+		answer := strings.TrimSpace(g.in.Text())
+		switch strings.ToLower(answer) {
+		case "?", "help":
+			g.help(step)
+		case "back":
+			return "", errBack
+		case "skip":
+			return "", errSkip
+		case "quit":
+			return "", errQuit
+		default:
+			return answer, nil
+		}
+	}
+}
+
+func (g *guide) help(step *checklists.Step) {
+	g.labelled(2, "How: ", step.How)
+	for _, d := range step.Take {
+		g.labelled(2, d.Name+": ", d.How)
+	}
+	g.labelled(2, "What goes wrong: ", step.Wrong)
+	g.line("  back  goes to the step before, to look at it or correct it")
+	g.line("  skip  comes back to this step later; a hold cannot be skipped")
+	g.line("  quit  saves and ends; the same command goes on later")
+}
