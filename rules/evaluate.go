@@ -16,7 +16,12 @@ type Report struct {
 	set      *Set
 	readings Readings
 	frame    *frame
+	states   []leafState
 	refused  map[*Value]error
+
+	// working memory of propagate
+	saved []float64
+	shift shift
 }
 
 // Result is the outcome of one rule.
@@ -31,6 +36,12 @@ type Result struct {
 	Margin    float64 // SI; negative when the check does not hold
 	Use       float64 // demand over capacity; NaN where it has no meaning
 
+	U         float64     // expanded uncertainty of the margin, k = 2, SI
+	TooClose  bool        // the margin is not larger than its uncertainty
+	NonLinear bool        // U is a first-order figure, and the rule bends too much for it
+	Dominant  *ReadingDef // the reading that makes most of U
+	DominantU float64     // the part of U that it makes alone, SI
+
 	leaf *leaf
 }
 
@@ -39,23 +50,52 @@ type Result struct {
 // left aside; values must already lie in their range (ReadingDef.Read sees to
 // that), and those that do not are treated as missing.
 func (s *Set) Evaluate(readings Readings) *Report {
-	r := &Report{set: s, readings: readings, frame: s.newFrame(readings, s.compiler.scratch, s.compiler.tables)}
-	r.evaluateValues()
+	r := s.newReport(readings)
+	r.work()
 	r.Results = make([]Result, len(s.Rules))
-	waiting := map[string]bool{}
 	for i, rule := range s.Rules {
 		r.Results[i] = r.rule(rule)
 		r.Verdict = Worse(r.Verdict, r.Results[i].Verdict)
+	}
+	r.collectWaiting()
+	return r
+}
+
+func (s *Set) newReport(readings Readings) *Report {
+	memory := make([]float64, s.savedWidth+2*s.leavesWidth)
+	return &Report{
+		set: s, readings: readings,
+		frame:  s.newFrame(readings, s.compiler.scratch, s.compiler.tables),
+		states: make([]leafState, s.leafCount),
+		saved:  memory[:s.savedWidth],
+		shift:  shift{memory[s.savedWidth : s.savedWidth+s.leavesWidth], memory[s.savedWidth+s.leavesWidth:]},
+	}
+}
+
+// work evaluates every value, every leaf, and the uncertainty of every margin.
+func (r *Report) work() {
+	r.evaluateValues()
+	for _, l := range r.set.leaves {
+		l.work(r.frame, &r.states[l.index])
+	}
+	r.propagate()
+}
+
+func (r *Report) collectWaiting() {
+	if r.Verdict == Go || r.Verdict == NotNeeded {
+		return
+	}
+	waiting := map[string]bool{}
+	for i := range r.Results {
 		for _, name := range r.Results[i].Missing {
 			waiting[name] = true
 		}
 	}
-	for _, d := range s.Readings {
+	for _, d := range r.set.Readings {
 		if waiting[d.Name] {
 			r.Waiting = append(r.Waiting, d.Name)
 		}
 	}
-	return r
 }
 
 func (s *Set) newFrame(readings Readings, scratch, tables int) *frame {
@@ -122,9 +162,8 @@ func (f *frame) work(v *Value) {
 		f.x[v.slot] = v.eval[0](f)
 		return
 	}
-	width := max(1, len(v.Type.Fields))
 	known := v.run(f)
-	for i := range width {
+	for i := range v.width() {
 		f.x[v.slot+i] = math.NaN()
 		if known {
 			f.x[v.slot+i] = f.scratch[v.out+i]
@@ -135,72 +174,87 @@ func (f *frame) work(v *Value) {
 func (r *Report) rule(rule *Rule) Result {
 	out := Result{Rule: rule, Use: math.NaN()}
 	if rule.whenTree != nil {
-		switch r.frame.judge(rule.whenTree).outcome {
-		case fails:
+		// A rule is left out only when its when is sure not to hold.
+		switch rule.whenTree.judge(r.states, false).outcome {
+		case passes:
 			out.Verdict = NotNeeded
 			return out
 		case unknown:
-			return r.undecided(out, rule.when.root, rule.whenTree)
+			return r.undecided(out, rule.whenTree)
 		}
 	}
-	j := r.frame.judge(rule.checkTree)
+	j := rule.checkTree.judge(r.states, true)
 	if j.outcome == unknown {
-		return r.undecided(out, rule.check.root, rule.checkTree)
+		return r.undecided(out, rule.checkTree)
 	}
 	out.leaf, out.Use = j.leaf, j.use
-	if j.leaf != nil && j.leaf.hasMargin {
-		out.HasMargin, out.Margin = true, j.margin
+	if j.hasMargin() {
+		r.addMargin(&out, j)
 	}
-	out.Verdict = Go
-	if j.outcome == fails {
-		out.Verdict = rule.Level.verdict()
-		out.Noted = rule.Level == LevelNote
-	}
+	out.Verdict = rule.verdict(j.outcome)
+	out.TooClose = j.outcome == close
+	out.Noted = rule.Level == LevelNote && j.outcome != passes
 	return out
 }
 
-func (f *frame) judge(t *verdictTree) judgement {
-	f.err = nil
-	return t.judge(f, true)
+// verdict is what an outcome means under this rule. Too close to call is a
+// caution, and a stop where life and limb hang on it.
+func (rule *Rule) verdict(o outcome) Verdict {
+	switch {
+	case o == passes:
+		return Go
+	case o == close && rule.Level == LevelStop && !rule.LifeSafety:
+		return Caution
+	}
+	return rule.Level.verdict()
+}
+
+func (r *Report) addMargin(out *Result, j judgement) {
+	state := &r.states[j.leaf.index]
+	out.HasMargin, out.Margin = true, j.margin
+	out.U, out.NonLinear = state.U(), state.nonLinear()
+	out.Dominant, out.DominantU = state.top, coverage*math.Sqrt(state.topPart)
 }
 
 // undecided says why a rule has no outcome: a calculation refused its inputs,
 // which is at least as bad as the rule's level, or readings are missing.
-func (r *Report) undecided(out Result, root *node, tree *verdictTree) Result {
-	m := &search{report: r, missing: map[*ReadingDef]bool{}}
+func (r *Report) undecided(out Result, tree *verdictTree) Result {
+	m := &search{report: r, states: r.states, missing: map[*ReadingDef]bool{}}
 	m.tree(tree)
-	if m.err == nil {
-		m.err = r.frame.err
+	out.Missing = r.set.namesOf(m.missing)
+	if m.err == nil && len(out.Missing) == 0 {
+		m.err = fmt.Errorf("%s cannot be worked out from its readings", out.Rule.ID)
 	}
-	r.frame.err = nil
-	if m.err != nil {
-		out.Err = m.err
-		out.Verdict = Worse(Caution, out.Rule.Level.verdict())
-		return out
-	}
+	out.Err = m.err
 	out.Verdict = Waiting
-	for _, d := range r.set.Readings {
-		if m.missing[d] {
-			out.Missing = append(out.Missing, d.Name)
-		}
-	}
-	if len(out.Missing) == 0 {
-		out.Err = fmt.Errorf("%s could not be worked out from its readings", out.Rule.ID)
+	if out.Err != nil {
+		out.Missing = nil
 		out.Verdict = Worse(Caution, out.Rule.Level.verdict())
 	}
 	return out
+}
+
+func (s *Set) namesOf(set map[*ReadingDef]bool) []string {
+	var names []string
+	for _, d := range s.Readings {
+		if set[d] {
+			names = append(names, d.Name)
+		}
+	}
+	return names
 }
 
 // search finds the readings for want of which something is not known, and the
 // refusals on the way.
 type search struct {
 	report  *Report
+	states  []leafState
 	missing map[*ReadingDef]bool
 	err     error
 }
 
 func (m *search) tree(t *verdictTree) {
-	if m.report.frame.judge(t).outcome != unknown {
+	if t.judge(m.states, true).outcome != unknown {
 		return
 	}
 	switch t.op {
@@ -209,8 +263,8 @@ func (m *search) tree(t *verdictTree) {
 			m.tree(a)
 		}
 	case opIf:
-		switch m.report.frame.judge(t.args[0]).outcome {
-		case passes:
+		switch t.args[0].judge(m.states, true).outcome {
+		case passes, close:
 			m.tree(t.args[1])
 		case fails:
 			m.tree(t.args[2])
@@ -218,6 +272,9 @@ func (m *search) tree(t *verdictTree) {
 			m.tree(t.args[0])
 		}
 	default:
+		if err := m.states[t.leaf.index].err; err != nil && m.err == nil {
+			m.err = err
+		}
 		m.node(t.leaf.n)
 	}
 }
@@ -268,10 +325,8 @@ func (m *search) slot(slot int) {
 // Holds decides a condition over the readings of a report: yes, no, or not
 // known yet.
 func (c *Condition) Holds(r *Report) (yes, known bool) {
-	f := *r.frame
-	f.scratch, f.tables = make([]float64, c.scratch), make([]trade.Survey, c.tables)
-	switch f.judge(c.tree).outcome {
-	case passes:
+	switch c.tree.judge(c.work(r), true).outcome {
+	case passes, close:
 		return true, true
 	case fails:
 		return false, true
@@ -281,15 +336,18 @@ func (c *Condition) Holds(r *Report) (yes, known bool) {
 
 // Missing names the readings for want of which the condition is not known.
 func (c *Condition) Missing(r *Report) []string {
+	m := &search{report: r, states: c.work(r), missing: map[*ReadingDef]bool{}}
+	m.tree(c.tree)
+	return r.set.namesOf(m.missing)
+}
+
+// work evaluates the condition's own leaves in scratch memory of its own.
+func (c *Condition) work(r *Report) []leafState {
 	f := *r.frame
 	f.scratch, f.tables = make([]float64, c.scratch), make([]trade.Survey, c.tables)
-	m := &search{report: &Report{set: r.set, frame: &f, refused: r.refused}, missing: map[*ReadingDef]bool{}}
-	m.tree(c.tree)
-	var names []string
-	for _, d := range r.set.Readings {
-		if m.missing[d] {
-			names = append(names, d.Name)
-		}
+	states := make([]leafState, len(c.leaves))
+	for _, l := range c.leaves {
+		l.work(&f, &states[l.index])
 	}
-	return names
+	return states
 }

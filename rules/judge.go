@@ -8,25 +8,53 @@ type outcome uint8
 const (
 	unknown outcome = iota // a reading is missing
 	fails
+	close // holds, but by less than it is sure to
 	passes
 )
 
-// leaf is one comparison of a check: demand <= capacity, whichever way it was
-// written.
+// leaf is one comparison of a check, small <= large whichever way it was
+// written, or a yes/no that has no margin.
 type leaf struct {
 	n            *node
+	index        int // in the leafStates of its set or condition
 	small, large numeric
-	condition    numeric // of a yes/no or a choice, which has no margin
-	hasMargin    bool
+	condition    numeric // of a yes/no or a choice; nil for a comparison
 }
 
-// judgement is the outcome of a check with the comparison that governs it.
-type judgement struct {
-	outcome outcome
-	leaf    *leaf   // the one that decides; nil when the check has none
-	margin  float64 // large minus small, SI
-	scale   float64 // size of what is compared, to rank margins of different kinds
-	use     float64 // demand over capacity; NaN where that has no meaning
+func (l *leaf) hasMargin() bool { return l.condition == nil }
+
+// leafState is what a leaf comes to with the readings at hand.
+type leafState struct {
+	margin float64 // large minus small, SI; for a condition 1 or 0; NaN when not known
+	scale  float64 // size of what is compared
+	use    float64 // demand over capacity; NaN where that has no meaning
+	err    error
+
+	uncertainty
+}
+
+// work evaluates a leaf.
+func (l *leaf) work(f *frame, s *leafState) {
+	f.err = nil
+	*s = leafState{use: math.NaN()}
+	if l.condition != nil {
+		s.margin = l.condition(f)
+		s.err = f.err
+		return
+	}
+	a, b := l.small(f), l.large(f)
+	s.margin, s.err = b-a, f.err
+	s.scale = math.Max(math.Abs(a), math.Abs(b))
+	s.use = use(a, b)
+}
+
+// use is demand over capacity: the part of what is allowed that is taken up.
+// It has no meaning where either is negative or the limit is zero.
+func use(small, large float64) float64 {
+	if small < 0 || large <= 0 {
+		return math.NaN()
+	}
+	return small / large
 }
 
 // verdictTree is a check compiled for judging: the yes/no part is walked, the
@@ -37,57 +65,103 @@ type verdictTree struct {
 	leaf *leaf
 }
 
-func (c *compiler) tree(n *node) *verdictTree {
+// tree compiles a check, adding its leaves to the list.
+func (c *compiler) tree(n *node, leaves *[]*leaf) *verdictTree {
 	switch n.op {
-	case opAnd, opOr, opNot:
+	case opAnd, opOr, opNot, opIf:
 		t := &verdictTree{op: n.op}
 		for _, a := range n.args {
-			t.args = append(t.args, c.tree(a))
+			t.args = append(t.args, c.tree(a, leaves))
 		}
 		return t
-	case opIf:
-		return &verdictTree{op: opIf, args: []*verdictTree{c.tree(n.args[0]), c.tree(n.args[1]), c.tree(n.args[2])}}
-	case opLess, opLessEq:
-		return &verdictTree{op: n.op, leaf: &leaf{n: n, small: c.compile(n.args[0]), large: c.compile(n.args[1]), hasMargin: true}}
 	}
-	return &verdictTree{op: n.op, leaf: &leaf{n: n, condition: c.compile(n)}}
+	l := &leaf{n: n, index: len(*leaves)}
+	*leaves = append(*leaves, l)
+	if n.op == opLess || n.op == opLessEq {
+		l.small, l.large = c.compile(n.args[0]), c.compile(n.args[1])
+	} else {
+		l.condition = c.compile(n)
+	}
+	return &verdictTree{op: n.op, leaf: l}
+}
+
+// judgement is the outcome of a check with the leaf that governs it.
+type judgement struct {
+	outcome outcome
+	leaf    *leaf
+	margin  float64 // of the leaf, the way it is wanted
+	scale   float64
+	use     float64
 }
 
 // judge decides a check. wanted is false under a not.
-func (t *verdictTree) judge(f *frame, wanted bool) judgement {
+func (t *verdictTree) judge(states []leafState, wanted bool) judgement {
 	switch t.op {
 	case opNot:
-		return t.args[0].judge(f, !wanted)
+		return t.args[0].judge(states, !wanted)
 	case opAnd, opOr:
-		a, b := t.args[0].judge(f, wanted), t.args[1].judge(f, wanted)
+		a, b := t.args[0].judge(states, wanted), t.args[1].judge(states, wanted)
 		if (t.op == opAnd) == wanted {
 			return both(a, b)
 		}
 		return either(a, b)
 	case opIf:
-		switch t.args[0].judge(f, true).outcome {
-		case passes:
-			return t.args[1].judge(f, wanted)
+		switch t.args[0].judge(states, true).outcome {
+		case passes, close:
+			return t.args[1].judge(states, wanted)
 		case fails:
-			return t.args[2].judge(f, wanted)
+			return t.args[2].judge(states, wanted)
 		}
 		return judgement{use: math.NaN()}
 	}
-	return t.leaf.judge(f, t.op == opLessEq, wanted)
+	return t.leaf.judge(&states[t.leaf.index], t.op == opLessEq, wanted)
+}
+
+func (l *leaf) judge(s *leafState, orEqual, wanted bool) judgement {
+	j := judgement{leaf: l, margin: s.margin, scale: s.scale, use: s.use}
+	if s.margin != s.margin {
+		return j
+	}
+	if !l.hasMargin() {
+		j.outcome = fails
+		if (s.margin == 1) == wanted {
+			j.outcome = passes
+		}
+		return j
+	}
+	if !wanted {
+		j.margin, j.use, orEqual = -s.margin, math.NaN(), !orEqual
+	}
+	j.outcome = s.decide(j.margin, j.scale, orEqual)
+	return j
+}
+
+// decide applies the guard band: a margin that is not larger than its expanded
+// uncertainty is too close to call (stringent acceptance, ASME B89.7.3.1;
+// guarded acceptance, JCGM 106, 8.3.2). A reading without uncertainty has no
+// guard band.
+func (u *uncertainty) decide(margin, scale float64, orEqual bool) outcome {
+	touching := math.Abs(margin) <= noise*scale
+	switch {
+	case touching && !orEqual, !touching && margin < 0:
+		return fails
+	case u.U() > 0 && margin <= u.U():
+		return close
+	}
+	return passes
 }
 
 // both needs a and b: it fails as soon as one does.
 func both(a, b judgement) judgement {
 	switch {
-	case a.outcome == fails && b.outcome == fails:
+	case a.outcome == b.outcome:
 		return tighter(a, b)
-	case a.outcome == fails || b.outcome == passes:
-		if a.outcome == passes {
-			return tighter(a, b)
-		}
-		return a
+	case a.outcome == fails || b.outcome == fails:
+		return pick(a, b, a.outcome == fails)
+	case a.outcome == unknown || b.outcome == unknown:
+		return pick(a, b, a.outcome == unknown)
 	}
-	return b
+	return pick(a, b, a.outcome == close)
 }
 
 // either needs a or b: it passes as soon as one does.
@@ -95,76 +169,33 @@ func either(a, b judgement) judgement {
 	switch {
 	case a.outcome == b.outcome:
 		return looser(a, b)
-	case a.outcome == passes || b.outcome == fails:
+	case a.outcome == passes || b.outcome == passes:
+		return pick(a, b, a.outcome == passes)
+	case a.outcome == unknown || b.outcome == unknown:
+		return pick(a, b, a.outcome == unknown)
+	}
+	return pick(a, b, a.outcome == close)
+}
+
+func pick(a, b judgement, first bool) judgement {
+	if first {
 		return a
 	}
 	return b
 }
 
+func (j judgement) hasMargin() bool { return j.leaf != nil && j.leaf.hasMargin() }
+
 func tighter(a, b judgement) judgement {
-	if a.leaf == nil || b.leaf == nil || !a.leaf.hasMargin || !b.leaf.hasMargin {
-		return withMargin(a, b)
+	if !a.hasMargin() || !b.hasMargin() {
+		return pick(a, b, a.hasMargin() || !b.hasMargin())
 	}
-	if b.margin*a.scale < a.margin*b.scale {
-		return b
-	}
-	return a
+	return pick(a, b, a.margin*b.scale <= b.margin*a.scale)
 }
 
 func looser(a, b judgement) judgement {
-	if a.leaf == nil || b.leaf == nil || !a.leaf.hasMargin || !b.leaf.hasMargin {
-		return withMargin(a, b)
+	if !a.hasMargin() || !b.hasMargin() {
+		return pick(a, b, a.hasMargin() || !b.hasMargin())
 	}
-	if b.margin*a.scale > a.margin*b.scale {
-		return b
-	}
-	return a
-}
-
-// withMargin prefers the one that has a margin to show.
-func withMargin(a, b judgement) judgement {
-	if a.leaf != nil && a.leaf.hasMargin {
-		return a
-	}
-	if b.leaf != nil && b.leaf.hasMargin {
-		return b
-	}
-	return a
-}
-
-func (l *leaf) judge(f *frame, orEqual, wanted bool) judgement {
-	if !l.hasMargin {
-		j := judgement{leaf: l, use: math.NaN()}
-		if v := l.condition(f); v == v {
-			j.outcome = outcomeOf((v == 1) == wanted)
-		}
-		return j
-	}
-	a, b := l.small(f), l.large(f)
-	if a != a || b != b {
-		return judgement{leaf: l, use: math.NaN()}
-	}
-	j := judgement{leaf: l, margin: b - a, scale: math.Max(math.Abs(a), math.Abs(b)), use: use(a, b)}
-	j.outcome = outcomeOf(holds(a, b, orEqual) == wanted)
-	if !wanted {
-		j.margin, j.use = -j.margin, math.NaN()
-	}
-	return j
-}
-
-func outcomeOf(pass bool) outcome {
-	if pass {
-		return passes
-	}
-	return fails
-}
-
-// use is demand over capacity: the part of what is allowed that is taken up.
-// For a <= b it is a/b, for b >= a likewise. It has no meaning where either is
-// negative or the limit is zero.
-func use(small, large float64) float64 {
-	if small < 0 || large <= 0 {
-		return math.NaN()
-	}
-	return small / large
+	return pick(a, b, a.margin*b.scale >= b.margin*a.scale)
 }

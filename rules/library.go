@@ -13,11 +13,13 @@ import (
 type Library struct {
 	functions map[string]*trade.Function
 	groups    map[string]bool // the word before the point: truck, lift, ...
+
+	Instruments Instruments
 }
 
 // NewLibrary collects functions.
 func NewLibrary(lists ...[]trade.Function) *Library {
-	l := &Library{functions: map[string]*trade.Function{}, groups: map[string]bool{}}
+	l := &Library{functions: map[string]*trade.Function{}, groups: map[string]bool{}, Instruments: UsualInstruments()}
 	for _, list := range lists {
 		for i := range list {
 			f := &list[i]

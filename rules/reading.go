@@ -128,7 +128,7 @@ func displayUnit(u units.Unit, s units.System) units.Unit {
 }
 
 // compileReading checks what a sheet says of a reading.
-func compileReading(sheet *Sheet, name source.Text, src readingSource, report *source.Report) *ReadingDef {
+func compileReading(l *Library, sheet *Sheet, name source.Text, src readingSource, report *source.Report) *ReadingDef {
 	d := &ReadingDef{
 		Name: name.Value, Ask: src.Ask.Value, How: src.How.Value, Usual: src.Usual.Value, With: src.With.Value,
 		CanChange: src.CanChange, Limits: src.Limits, Sheet: sheet.Name.Value,
@@ -160,6 +160,9 @@ func compileReading(sheet *Sheet, name source.Text, src readingSource, report *s
 			report.At(src.Unit, fmt.Sprintf("%q is not a unit of %s", src.Unit.Value, measured), "")
 			return d
 		}
+	}
+	if _, ok := l.Instruments.Find(src.With.Value, measured); !src.With.IsZero() && !ok {
+		report.At(src.With, fmt.Sprintf("no instrument %q reads %s", src.With.Value, measured), source.Suggest(src.With.Value, l.Instruments.names(measured)))
 	}
 	d.From = bound(measured, src.From, d.Unit, d.From, report)
 	d.To = bound(measured, src.To, d.Unit, d.To, report)

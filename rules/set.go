@@ -22,6 +22,11 @@ type Set struct {
 	owners   []owner // of every slot
 	surveys  map[int]int
 	compiler compiler
+	leaves   []*leaf
+	columns  []column
+
+	leafCount               int
+	savedWidth, leavesWidth int // of the working memory of propagate
 }
 
 // owner says what a slot of the frame holds.
@@ -59,6 +64,7 @@ type Rule struct {
 	when, check         *expression
 	whenTree, checkTree *verdictTree
 	values              []*Value // every value it depends on, in order of evaluation
+	leaves              []*leaf
 }
 
 // Compile puts the named sheets together: readings and values of the sheets
@@ -77,6 +83,8 @@ func Compile(l *Library, shelf Shelf, names []source.Text) (*Set, error) {
 	if err := b.report.Err(); err != nil {
 		return nil, err
 	}
+	s.leafCount = len(s.leaves)
+	s.buildColumns()
 	return s, nil
 }
 
@@ -142,15 +150,16 @@ func (s *Set) Condition(text source.Text) (*Condition, error) {
 	}
 	// A compiler of its own: the set's scratch memory is laid out already.
 	c := compiler{surveys: s.surveys, scratch: s.compiler.scratch, tables: s.compiler.tables}
-	tree := c.tree(condition(e.root))
-	return &Condition{set: s, expr: e, tree: tree, scratch: c.scratch, tables: c.tables}, nil
+	out := &Condition{}
+	out.tree = c.tree(condition(e.root), &out.leaves)
+	out.scratch, out.tables = c.scratch, c.tables
+	return out, nil
 }
 
 // Condition is a compiled yes/no over a set's readings and values.
 type Condition struct {
-	set             *Set
-	expr            *expression
 	tree            *verdictTree
+	leaves          []*leaf
 	scratch, tables int
 }
 
@@ -264,7 +273,7 @@ func (b *builder) addReadings(sheet *Sheet) {
 			b.report.At(r.Key, fmt.Sprintf("the reading %s is declared in sheet %s already", r.Key.Value, other.Sheet), "name that sheet under uses: instead of declaring it again")
 			continue
 		}
-		d := compileReading(sheet, r.Key, r.Value, &b.report)
+		d := compileReading(b.set.library, sheet, r.Key, r.Value, &b.report)
 		d.slot = len(b.set.owners)
 		b.set.readings[d.Name] = d
 		b.set.Readings = append(b.set.Readings, d)
@@ -389,15 +398,15 @@ func (b *builder) showAs(v *Value, unit source.Text) {
 	v.Unit = u
 }
 
+// width is how many places of the frame a value takes: one for each field of a
+// record.
+func (v *Value) width() int { return max(1, len(v.Type.Fields)) }
+
 func (b *builder) compileValue(v *Value) {
 	c := &b.set.compiler
 	c.surveys = b.set.surveys
 	root := v.expr.root
-	width := 1
-	if v.Type.isRecord() {
-		width = len(v.Type.Fields)
-	}
-	for range width {
+	for range v.width() {
 		b.set.owners = append(b.set.owners, owner{value: v})
 	}
 	if root.op == opCall {
@@ -499,13 +508,15 @@ func (b *builder) condition(scope sheetScope, text source.Text) *expression {
 func (b *builder) compileRule(r *Rule) {
 	c := &b.set.compiler
 	c.surveys = b.set.surveys
-	r.checkTree = c.tree(condition(r.check.root))
+	first := len(b.set.leaves)
+	r.checkTree = c.tree(condition(r.check.root), &b.set.leaves)
 	reads := &dependencies{set: b.set, readings: map[*ReadingDef]bool{}, values: map[*Value]bool{}}
 	reads.of(r.check.root)
 	if r.when != nil {
-		r.whenTree = c.tree(condition(r.when.root))
+		r.whenTree = c.tree(condition(r.when.root), &b.set.leaves)
 		reads.of(r.when.root)
 	}
+	r.leaves = b.set.leaves[first:]
 	r.Needs, r.values = reads.lists()
 }
 

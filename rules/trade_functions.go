@@ -2,18 +2,24 @@ package rules
 
 import (
 	"gudgeon/trade"
+	"gudgeon/trade/bar"
 	"gudgeon/trade/bore"
 	"gudgeon/trade/fit"
 	"gudgeon/trade/lift"
 	"gudgeon/trade/press"
+	"gudgeon/trade/truck"
+	"gudgeon/trade/weld"
 )
 
 // tradeFunctions lists what the trade packages offer to rule sheets.
 func tradeFunctions() [][]trade.Function {
 	return [][]trade.Function{
+		bar.Functions(),
 		bore.Functions(),
 		fit.Functions(),
 		lift.Functions(),
 		press.Functions(),
+		truck.Functions(),
+		weld.Functions(),
 	}
 }

@@ -1,0 +1,77 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+
+	"gudgeon/units"
+)
+
+// Doubt says why a result is too close to call and what would settle it.
+type Doubt struct {
+	Margin, U  string // as shown
+	Reading    string // the reading that makes most of the doubt
+	With       string // what it was taken with; may be empty
+	Share      float64
+	Instrument string // the coarsest instrument that would settle it; empty when none would
+}
+
+// Doubt explains a result that is too close to call.
+func (r *Report) Doubt(i int, s units.System) (Doubt, bool) {
+	result := &r.Results[i]
+	if !result.TooClose || result.Dominant == nil {
+		return Doubt{}, false
+	}
+	d := result.Dominant
+	reading := r.readings[d.Name]
+	u := r.MarginUnit(result, s)
+	out := Doubt{
+		Margin: units.ShowDigits(result.Margin, u, units.Down, 1), U: units.ShowIn(result.U, u, units.Up),
+		Reading: d.Name, With: reading.With, Share: (result.DominantU / result.U) * (result.DominantU / result.U),
+	}
+	if out.With == "" {
+		out.With = d.With
+	}
+	if better := r.settles(result); better != nil {
+		out.Instrument = better.Name
+	}
+	return out, true
+}
+
+// settles finds the coarsest instrument that makes U smaller than the margin.
+func (r *Report) settles(result *Result) *Instrument {
+	d := result.Dominant
+	reading := r.readings[d.Name]
+	now := r.set.standardU(d, reading)
+	if reading.Survey != nil {
+		now = r.set.pointU(d, reading)
+	}
+	if now == 0 {
+		return nil
+	}
+	rest := result.U*result.U - result.DominantU*result.DominantU
+	kind := d.Kind
+	if kind == units.Survey {
+		kind = units.Length
+	}
+	for _, i := range r.set.library.Instruments.byU(kind, reading.Value) {
+		part := result.DominantU * i.U(reading.Value) / now
+		if !i.Special && i.U(reading.Value) < now && math.Sqrt(math.Max(rest, 0)+part*part) < result.Margin {
+			return i
+		}
+	}
+	return nil
+}
+
+// String says it in a sentence.
+func (d Doubt) String() string {
+	with := ""
+	if d.With != "" {
+		with = " with the " + d.With
+	}
+	text := fmt.Sprintf("Too close to call: %s to spare, but that is only sure to ±%s. %s%s makes %.0f %% of the doubt", d.Margin, d.U, d.Reading, with, d.Share*100)
+	if d.Instrument == "" {
+		return text + "; no single better instrument settles it, so move away from the limit."
+	}
+	return text + "; take it with the " + d.Instrument + " to settle it."
+}

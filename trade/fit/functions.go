@@ -1,0 +1,300 @@
+package fit
+
+import (
+	"gudgeon/trade"
+	"gudgeon/trade/press"
+	"gudgeon/units"
+)
+
+// Functions lists what a rule sheet can call from this package.
+//
+// Source: each function's own.
+func Functions() []trade.Function {
+	return []trade.Function{
+		limitsFunction(), gradeFunction(), isoFunction(), inchFunction(),
+		boreForFunction(), boreForInchFunction(), runningFunction(),
+	}
+}
+
+type stepper interface{ Steps() []trade.Step }
+
+// worked makes the two calls of a Function from a typed one: work reads the
+// arguments, put writes the results.
+func worked[R stepper](f trade.Function, work func(x []float64) (R, error), put func(r R, out []float64)) trade.Function {
+	f.Call = func(in trade.Args, out []float64) error {
+		r, err := work(in.X)
+		if err != nil {
+			return err
+		}
+		put(r, out)
+		return nil
+	}
+	f.Steps = func(in trade.Args) []trade.Step {
+		r, err := work(in.X)
+		if err != nil {
+			return nil
+		}
+		return r.Steps()
+	}
+	return f
+}
+
+// choice makes the parameter that picks a class by its name.
+func choice(name, about string, options []string) trade.Param {
+	return trade.Param{Name: name, About: about, Kind: units.Choice, Options: options, High: float64(len(options) - 1)}
+}
+
+const (
+	isoSource  = "ISO 286 limits read from restatements: Machine Drawing (Narayana, Kannaiah, Reddy) Tables 15.1 to 15.3, makers' catalogues and others, row by row in the worked lines; three k rows from memory"
+	inchSource = "ANSI B4.1 limits read from Machinery's Handbook 27 and 31 Tables 8a to 12, row by row in the worked lines; LC1 to LC5, FN at 3.94 to 4.73 in and the hole of RC8 from memory"
+	nominal    = "Nominal size, which picks the row of the table"
+	memoryText = "A row is from memory: confirm it before cutting"
+)
+
+func yesNo(b bool) float64 {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+func length(name, about, unit string, round trade.Rounding) trade.Result {
+	return trade.Result{Name: name, About: about, Kind: units.Length, Unit: unit, Round: round}
+}
+
+// classAt finds a class of one of the tables by the index that a call passes.
+func classAt(pick func(*tables) *table, index float64) (*class, error) {
+	t, err := load()
+	if err != nil {
+		return nil, err
+	}
+	return pick(t).indexed(index)
+}
+
+func holeTable(t *tables) *table  { return &t.holes }
+func shaftTable(t *tables) *table { return &t.shafts }
+func limitTable(t *tables) *table { return &t.limits }
+func gradeTable(t *tables) *table { return &t.grades }
+func inchTable(t *tables) *table  { return &t.inch }
+
+func limitsFunction() trade.Function {
+	return worked(trade.Function{
+		Name:    "fit.limits",
+		About:   "Limits of size of one ISO 286 class, such as H7 or p6.",
+		Formula: "low = size + lower deviation; high = size + upper deviation",
+		Params:  []trade.Param{isoSizeRange.param("size", nominal), choice("class", "ISO class: capital for a hole, small for a shaft", Classes())},
+		Results: []trade.Result{
+			length("low", "Low limit of size", "inch", units.Up),
+			length("high", "High limit of size", "inch", units.Down),
+			length("lower", "Lower deviation", "thou", units.Nearest),
+			length("upper", "Upper deviation", "thou", units.Nearest),
+			{Name: "from_memory", About: memoryText, Kind: units.YesNo},
+		},
+		Source:  isoSource,
+		Example: `fit.limits(mm(100), "H7").high`,
+	}, func(x []float64) (LimitsResult, error) {
+		c, err := classAt(limitTable, x[1])
+		if err != nil {
+			return LimitsResult{}, err
+		}
+		return limitsOf(c, x[0])
+	}, func(r LimitsResult, out []float64) {
+		out[0], out[1], out[2], out[3], out[4] = r.Low, r.High, r.Deviation.Lower, r.Deviation.Upper, yesNo(r.FromMemory)
+	})
+}
+
+func gradeFunction() trade.Function {
+	return trade.Function{
+		Name:    "fit.tolerance",
+		About:   "Width of an ISO 286 tolerance grade, such as IT7.",
+		Formula: "a table",
+		Params:  []trade.Param{isoSizeRange.param("size", nominal), choice("grade", "Tolerance grade", Grades())},
+		Results: []trade.Result{length("width", "Width of the tolerance", "thou", units.Down)},
+		Source:  isoSource,
+		Example: `fit.tolerance(mm(100), "IT7")`,
+		Call: func(in trade.Args, out []float64) error {
+			c, err := classAt(gradeTable, in.X[1])
+			if err != nil {
+				return err
+			}
+			width, err := gradeOf(c, in.X[0])
+			if err != nil {
+				return err
+			}
+			out[0] = width
+			return nil
+		},
+	}
+}
+
+func pairResults() []trade.Result {
+	return []trade.Result{
+		length("hole_low", "Hole, low limit", "inch", units.Up),
+		length("hole_high", "Hole, high limit", "inch", units.Down),
+		length("shaft_low", "Shaft, low limit", "inch", units.Up),
+		length("shaft_high", "Shaft, high limit", "inch", units.Down),
+		length("least_clearance", "Least clearance; negative: interference", "thou", units.Down),
+		length("most_clearance", "Most clearance; negative: interference", "thou", units.Up),
+		length("least_interference", "Least interference; negative: clearance", "thou", units.Down),
+		length("most_interference", "Most interference; negative: clearance", "thou", units.Up),
+		{Name: "from_memory", About: memoryText, Kind: units.YesNo},
+	}
+}
+
+func putPair(r FitResult, out []float64) {
+	out[0], out[1] = r.Size+r.Hole.Lower, r.Size+r.Hole.Upper
+	out[2], out[3] = r.Size+r.Shaft.Lower, r.Size+r.Shaft.Upper
+	out[4], out[5] = r.LeastClearance, r.MostClearance
+	out[6], out[7] = -r.MostClearance, -r.LeastClearance
+	out[8] = yesNo(r.FromMemory)
+}
+
+func isoPair(size, hole, shaft float64) (FitResult, error) {
+	h, err := classAt(holeTable, hole)
+	if err != nil {
+		return FitResult{}, err
+	}
+	s, err := classAt(shaftTable, shaft)
+	if err != nil {
+		return FitResult{}, err
+	}
+	return isoFitOf(h, s, size)
+}
+
+func inchPair(size, index float64) (FitResult, error) {
+	c, err := classAt(inchTable, index)
+	if err != nil {
+		return FitResult{}, err
+	}
+	return inchFitOf(c, size)
+}
+
+func isoFunction() trade.Function {
+	return worked(trade.Function{
+		Name:    "fit.iso",
+		About:   "Limits and clearance of a hole and a shaft by ISO 286, such as H7 and p6.",
+		Formula: "least clearance = EI - es; most = ES - ei",
+		Params: []trade.Param{
+			isoSizeRange.param("size", nominal),
+			choice("hole", "ISO class of the hole", HoleClasses()),
+			choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()),
+		},
+		Results: pairResults(),
+		Source:  isoSource,
+		Example: `fit.iso({size: mm(100), hole: "H7", shaft: "p6"}).most_interference`,
+	}, func(x []float64) (FitResult, error) { return isoPair(x[0], x[1], x[2]) }, putPair)
+}
+
+func inchFunction() trade.Function {
+	return worked(trade.Function{
+		Name:    "fit.inch",
+		About:   "Limits and clearance of a fit by ANSI B4.1, such as FN2 or RC4.",
+		Formula: "least clearance = hole low - shaft high; most = hole high - shaft low",
+		Params:  []trade.Param{inchSizeRange.param("size", nominal), choice("class", "ANSI class of fit", InchFits())},
+		Results: pairResults(),
+		Source:  inchSource,
+		Example: `fit.inch(inch(3), "FN2").most_interference`,
+	}, func(x []float64) (FitResult, error) { return inchPair(x[0], x[1]) }, putPair)
+}
+
+func boreResults() []trade.Result {
+	return []trade.Result{
+		length("low", "Bore, low limit", "inch", units.Up),
+		length("high", "Bore, high limit", "inch", units.Down),
+		length("target", "Bore to aim at", "inch", units.Nearest),
+		{Name: "from_memory", About: memoryText, Kind: units.YesNo},
+	}
+}
+
+func putBore(r BoreResult, out []float64) {
+	out[0], out[1], out[2], out[3] = r.Low, r.High, r.Target, yesNo(r.Fit.FromMemory)
+}
+
+const boreFormula = "low = measured + least clearance; high = measured + most clearance; target midway"
+
+func boreForFunction() trade.Function {
+	return worked(trade.Function{
+		Name:    "fit.bore_for",
+		About:   "Bore to make for a measured bushing or pin, to get an ISO 286 fit.",
+		Formula: boreFormula,
+		Params: []trade.Param{
+			measuredRange.param("measured", "Measured outside diameter of the bushing or pin"),
+			isoSizeRange.param("size", nominal),
+			choice("hole", "ISO class of the hole", HoleClasses()),
+			choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()),
+		},
+		Results: boreResults(),
+		Source:  isoSource + "; 2 % between measured and nominal: common practice, no source",
+		Example: `fit.bore_for({measured: mm(100.05), size: mm(100), hole: "H7", shaft: "p6"}).target`,
+	}, func(x []float64) (BoreResult, error) {
+		f, err := isoPair(x[1], x[2], x[3])
+		if err != nil {
+			return BoreResult{}, err
+		}
+		return BoreFor(x[0], f)
+	}, putBore)
+}
+
+func boreForInchFunction() trade.Function {
+	return worked(trade.Function{
+		Name:    "fit.bore_for_inch",
+		About:   "Bore to make for a measured bushing or pin, to get an ANSI B4.1 fit.",
+		Formula: boreFormula,
+		Params: []trade.Param{
+			measuredRange.param("measured", "Measured outside diameter of the bushing or pin"),
+			inchSizeRange.param("size", nominal),
+			choice("class", "ANSI class of fit", InchFits()),
+		},
+		Results: boreResults(),
+		Source:  inchSource + "; 2 % between measured and nominal: common practice, no source",
+		Example: `fit.bore_for_inch({measured: inch(3.0031), size: inch(3), class: "FN2"}).target`,
+	}, func(x []float64) (BoreResult, error) {
+		f, err := inchPair(x[1], x[2])
+		if err != nil {
+			return BoreResult{}, err
+		}
+		return BoreFor(x[0], f)
+	}, putBore)
+}
+
+func runningFunction() trade.Function {
+	const roomTemp = 293.15
+	return worked(trade.Function{
+		Name:    "fit.running_clearance",
+		About:   "Clearance on diameter of a pin in a pressed-in bushing, as measured and at working temperature.",
+		Formula: "cold = d - k - pin; hot = d(1+ab·dT) - k·(delta + D(ab-ah)dT)/delta - pin(1+ap·dTp)",
+		Params: []trade.Param{
+			boreRange.param("bushing_bore", "Bore of the bushing before pressing"),
+			pinRange.param("pin", "Diameter of the pin"),
+			diameterRange.param("diameter", "Diameter of the press fit: the bushing's outside"),
+			tightRange.param("interference", "Interference of the press fit on diameter; 0 if it is not pressed"),
+			closeInRange.param("close_in", "How much the bore closes when pressed in, as from press.close_in"),
+			choice("bushing", "Metal of the bushing", press.MaterialNames()),
+			choice("hub", "Metal of the boss", press.MaterialNames()),
+			choice("pin_metal", "Metal of the pin", press.MaterialNames()),
+			tempRange.optional("boss_temperature", "Boss and bushing at work", roomTemp),
+			tempRange.optional("pin_temperature", "Pin at work", roomTemp),
+			tempRange.optional("measured_at", "Temperature at which all were measured", roomTemp),
+		},
+		Results: []trade.Result{
+			length("cold", "Clearance on diameter once pressed in", "thou", units.Down),
+			length("hot", "Clearance on diameter at work", "thou", units.Down),
+			length("hot_interference", "Interference of the press fit at work", "thou", units.Down),
+		},
+		Source:  "linear expansion (press's table of metals) and the elastic press fit, Shigley 9th ed. eq. 3-56",
+		Example: `fit.running_clearance({bushing_bore: inch(3.01), pin: inch(3), diameter: inch(4), interference: inch(0.004), close_in: inch(0.003), bushing: "C93200 bearing bronze", hub: "A36 steel", pin_metal: "4140 tempered steel", boss_temperature: degF(150), pin_temperature: degF(170)}).hot`,
+	}, func(x []float64) (RunningResult, error) {
+		in := RunningInput{
+			BushingBore: x[0], Pin: x[1], Diameter: x[2], Interference: x[3], CloseIn: x[4],
+			BossTemp: x[8], PinTemp: x[9], Measured: x[10],
+		}
+		for i, to := range [...]*float64{&in.BushingExpansion, &in.BossExpansion, &in.PinExpansion} {
+			m, err := press.MaterialAt(x[5+i])
+			if err != nil {
+				return RunningResult{}, err
+			}
+			*to = m.Expansion
+		}
+		return Running(in)
+	}, func(r RunningResult, out []float64) { out[0], out[1], out[2] = r.Cold, r.Hot, r.HotInterference })
+}

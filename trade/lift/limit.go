@@ -1,0 +1,143 @@
+package lift
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+
+	"gudgeon/trade"
+	"gudgeon/units"
+)
+
+// limit is the range of one quantity. The typed functions refuse what lies
+// outside, and the catalogue shows the same range to callers beforehand.
+type limit struct {
+	low, high float64
+	kind      units.Kind
+	why       string
+}
+
+const (
+	degree = math.Pi / 180
+	inch   = 0.0254
+	pound  = 0.45359237
+
+	shortTon = 2000 * pound
+	megaPa   = 1e6
+
+	// touch forgives float error where a published limit is exactly met:
+	// far below anything a shop can measure (m and rad).
+	touch = 1e-9
+)
+
+var (
+	loadRange     = limit{0.1, 500e3, units.Mass, ""}
+	scaleRange    = limit{0, 500e3, units.Mass, ""}
+	pieceRange    = limit{-500e3, 500e3, units.Mass, ""}
+	lengthRange   = limit{0.5e-3, 50, units.Length, ""}
+	boreRange     = limit{0, 50, units.Length, ""}
+	placeRange    = limit{-50, 50, units.Length, ""}
+	stockRange    = limit{1e-3, 1, units.Length, ""}
+	densityRange  = limit{100, 25e3, units.Density, ""}
+	perLengthHigh = limit{0.01, 50e3, units.MassPerLength, ""}
+	yieldRange    = limit{100 * megaPa, 1400 * megaPa, units.Pressure, ""}
+	ultimateRange = limit{150 * megaPa, 2000 * megaPa, units.Pressure, ""}
+
+	legAngleRange = limit{30*degree - touch, 90*degree + touch, units.Angle,
+		"below 30 degrees from the horizontal a sling leg is not to be used"}
+)
+
+func (l limit) check(what string, x float64) error {
+	return trade.InRange(what, x, l.low, l.high, l.kind, l.why)
+}
+
+func (l limit) param(name, about string) trade.Param {
+	return trade.Param{Name: name, About: about, Kind: l.kind, Low: l.low, High: l.high}
+}
+
+// usual makes a parameter optional.
+func usual(p trade.Param, value float64) trade.Param {
+	p.Optional, p.Default = true, value
+	return p
+}
+
+func word(name, about string, options ...string) trade.Param {
+	return trade.Param{Name: name, About: about, Kind: units.Choice, High: float64(len(options) - 1), Options: options}
+}
+
+// index turns a choice argument into an index of its options.
+func index(what string, x float64, options []string) (int, error) {
+	i := int(x)
+	if !(x >= 0 && x < float64(len(options))) || float64(i) != x {
+		return 0, fmt.Errorf("%s must be one of: %s", what, strings.Join(options, ", "))
+	}
+	return i, nil
+}
+
+func yes(what string, x float64) (bool, error) {
+	if x != 0 && x != 1 {
+		return false, fmt.Errorf("%s must be yes or no", what)
+	}
+	return x == 1, nil
+}
+
+func firstOf(errs ...error) error {
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Check is one way of failing: what is asked of the part, and what it can bear,
+// in the same unit.
+type Check struct {
+	Name             string
+	Demand, Capacity float64
+}
+
+// Use is demand over capacity.
+func (c Check) Use() float64 { return c.Demand / c.Capacity }
+
+// governing gives the place of the check with the greatest use.
+func governing(checks []Check) int {
+	worst := 0
+	for i, c := range checks {
+		if c.Use() > checks[worst].Use() {
+			worst = i
+		}
+	}
+	return worst
+}
+
+// Category is the design category of ASME BTH-1: A where loads and conditions
+// are known and predictable, B where they are not.
+type Category int
+
+// The design categories.
+const (
+	CategoryA Category = iota
+	CategoryB
+)
+
+var categories = []string{"A", "B"}
+
+var errCategory = errors.New("design category must be A or B")
+
+// Factor is the design factor on yielding: 2.00 for A, 3.00 for B (ASME BTH-1
+// 3-1.3, from memory). On fracture BTH-1 multiplies it by a further 1.20.
+func (c Category) Factor() (float64, error) {
+	switch c {
+	case CategoryA:
+		return 2, nil
+	case CategoryB:
+		return 3, nil
+	}
+	return 0, errCategory
+}
+
+func useStep(c Check) trade.Step {
+	return trade.Step{Name: "use in " + c.Name, Formula: "demand/capacity", Kind: units.Ratio, Value: c.Use(), Unit: "percent"}
+}
