@@ -29,6 +29,8 @@ type checklistSource struct {
 	Sheets   []source.Text `yaml:"sheets"`
 	Cautions []source.Text `yaml:"cautions"`
 	Steps    []stepSource  `yaml:"steps,required"`
+
+	Examples []exampleSource `yaml:"examples"`
 }
 
 type stepSource struct {

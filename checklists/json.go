@@ -35,6 +35,19 @@ type RuleJSON struct {
 	Needs      []string      `json:"needs"`
 	Missing    []string      `json:"missing,omitempty"`
 	Error      string        `json:"error,omitempty"`
+
+	Uncertainty *ValueJSON   `json:"uncertainty,omitempty"` // of the margin, k = 2
+	TooClose    bool         `json:"too_close,omitempty"`
+	Doubt       string       `json:"doubt,omitempty"`
+	NonLinear   bool         `json:"non_linear,omitempty"`
+	WouldBeGo   string       `json:"would_be_go,omitempty"` // what the missing reading would have to be
+	WaysOut     [][]MoveJSON `json:"ways_out,omitempty"`    // each a list of changes made together
+}
+
+// MoveJSON is one reading changed.
+type MoveJSON struct {
+	Reading string `json:"reading"`
+	To      string `json:"to"`
 }
 
 // ValueJSON is a number with its unit.
@@ -111,6 +124,21 @@ func (r *Report) ruleJSON(i int, s units.System) RuleJSON {
 	if result.HasMargin {
 		u := r.Rules.MarginUnit(result, s)
 		out.Margin = &ValueJSON{u.FromSI(result.Margin), u.Symbol}
+		if result.U > 0 {
+			out.Uncertainty = &ValueJSON{result.U / u.Factor, u.Symbol}
+		}
+	}
+	out.TooClose, out.NonLinear = result.TooClose, result.NonLinear
+	if doubt, ok := r.Rules.Doubt(i, s); ok {
+		out.Doubt = doubt.String()
+	}
+	out.WouldBeGo = r.Rules.Needed(i, s)
+	for _, way := range r.Rules.WaysOut(i, s) {
+		var moves []MoveJSON
+		for _, c := range way.Changes {
+			moves = append(moves, MoveJSON{c.Reading.Name, c.Text})
+		}
+		out.WaysOut = append(out.WaysOut, moves)
 	}
 	if !math.IsNaN(result.Use) {
 		out.Use = &result.Use

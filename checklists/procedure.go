@@ -21,6 +21,8 @@ type Procedure struct {
 	Steps    []*Step
 	Rules    *rules.Set
 	Hash     string // of the checklist and every sheet in it, SHA-256 in hex
+
+	examples []exampleSource
 }
 
 // Step is one thing to do.
@@ -54,7 +56,7 @@ func Compile(l *rules.Library, shelf rules.Shelf, f *source.File) (*Procedure, e
 	}
 	b := &builder{set: set, sheets: c.Sheets}
 	p := &Procedure{
-		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set,
+		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples,
 	}
 	for i := range c.Steps {
 		p.Steps = append(p.Steps, b.step(&c.Steps[i]))

@@ -7,30 +7,16 @@ import (
 
 	"gudgeon/rules"
 	"gudgeon/rules/source"
-	"gudgeon/units"
 )
 
 // progressSource is a readings file as it was written.
 type progressSource struct {
-	Part      source.Text                 `yaml:"part"`
-	Checklist source.Text                 `yaml:"checklist"`
-	Readings  source.Map[readingNode]     `yaml:"readings"`
-	Done      []source.Text               `yaml:"done"`
-	Released  source.Map[signatureSource] `yaml:"released"`
-	Signed    source.Map[signatureSource] `yaml:"signed"`
-}
-
-// readingNode keeps a reading until it is known what is asked.
-type readingNode struct{ node source.Node }
-
-// DecodeNode keeps the node.
-func (r *readingNode) DecodeNode(n source.Node, _ *source.Report) { r.node = n }
-
-// readingSource is the long form of a reading.
-type readingSource struct {
-	Read source.Text `yaml:"read,required"`
-	With source.Text `yaml:"with"`
-	By   source.Text `yaml:"by"`
+	Part      source.Text                   `yaml:"part"`
+	Checklist source.Text                   `yaml:"checklist"`
+	Readings  source.Map[rules.ReadingNode] `yaml:"readings"`
+	Done      []source.Text                 `yaml:"done"`
+	Released  source.Map[signatureSource]   `yaml:"released"`
+	Signed    source.Map[signatureSource]   `yaml:"signed"`
 }
 
 type signatureSource struct {
@@ -53,66 +39,29 @@ func (p *Procedure) ReadProgress(f *source.File) (*Progress, error) {
 		return nil, err
 	}
 	var report source.Report
+	out := p.progress(&src, &report)
+	return out, report.Err()
+}
+
+func (p *Procedure) progress(src *progressSource, report *source.Report) *Progress {
 	if name := src.Checklist; !name.IsZero() && name.Value != p.ID {
 		report.At(name, fmt.Sprintf("these readings are for the checklist %s, not %s", name.Value, p.ID), "")
 	}
 	out := NewProgress(src.Part.Value)
-	for _, e := range src.Readings {
-		p.readReading(e, out, &report)
-	}
-	p.readSteps(&src, out, &report)
+	out.Readings = p.Rules.ReadAll(src.Readings, report)
+	p.readSteps(src, out, report)
 	for _, e := range src.Signed {
 		if _, ok := p.Rules.Rule(e.Key.Value); !ok {
 			report.At(e.Key, fmt.Sprintf("there is no rule %s in this checklist", e.Key.Value), "")
 		}
 		out.Signed[e.Key.Value] = Signature{e.Value.By.Value, e.Value.Reason.Value}
 	}
-	return out, report.Err()
+	return out
 }
 
 // NewProgress is the progress of a job that has just begun.
 func NewProgress(part string) *Progress {
 	return &Progress{Part: part, Readings: rules.Readings{}, Done: map[string]bool{}, Released: map[string]Signature{}, Signed: map[string]Signature{}}
-}
-
-func (p *Procedure) readReading(e source.Entry[readingNode], out *Progress, report *source.Report) {
-	name, n := e.Key, e.Value.node
-	d, ok := p.Rules.Reading(name.Value)
-	if !ok {
-		report.At(name, fmt.Sprintf("the checklist %s has no reading %s", p.ID, name.Value), source.Suggest(name.Value, p.readingNames()))
-		return
-	}
-	if n.IsEmpty() {
-		return // written down to be filled in: it is missing, not wrong
-	}
-	if d.Kind == units.Survey {
-		out.Readings[d.Name] = d.ReadSurvey(n, report)
-		return
-	}
-	var long readingSource
-	if n.IsMapping() {
-		n.Decode(&long, report)
-	} else {
-		long.Read = n.Text(report)
-	}
-	if long.Read.Value == "" {
-		return
-	}
-	r, err := d.Read(long.Read.Value)
-	if err != nil {
-		report.At(long.Read, err.Error(), "")
-		return
-	}
-	r.With, r.By = long.With.Value, long.By.Value
-	out.Readings[d.Name] = r
-}
-
-func (p *Procedure) readingNames() []string {
-	var names []string
-	for _, d := range p.Rules.Readings {
-		names = append(names, d.Name)
-	}
-	return names
 }
 
 func (p *Procedure) readSteps(src *progressSource, out *Progress, report *source.Report) {

@@ -132,9 +132,9 @@ var examples = []example{
 	{"pre-lift-sling", "pre-lift", rules.Go, nil, nil},
 	{"pre-lift-lug", "pre-lift", rules.Go, nil, nil},
 	{"pre-lift-table", "pre-lift", rules.Go, nil, nil},
-	{"pre-lift-table-edge", "pre-lift", rules.Stop, []string{"table-edge", "table-overload"}, nil},
+	{"pre-lift-table-edge", "pre-lift", rules.Stop, []string{"table-edge"}, nil},
 	{"pre-lift-overload", "pre-lift", rules.Stop, []string{"truck-overload"}, nil},
-	{"pre-lift-flat-sling", "pre-lift", rules.Stop, []string{"sling-angle", "sling-overload", "shackle-overload"}, nil},
+	{"pre-lift-flat-sling", "pre-lift", rules.Stop, []string{"sling-angle", "sling-overload"}, nil},
 	{"pre-lift-no-weight", "pre-lift", rules.Waiting, nil, []string{"part_weight", "weight_known_by"}},
 }
 

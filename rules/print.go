@@ -149,9 +149,8 @@ func (p printer) call(n *node, leafText func(*node) string) string {
 }
 
 // comparison writes a comparison with numbers and by how much it holds or fails.
-// What is worked out is rounded to the safe side, with as many decimals as it
-// takes for the line to say what the verdict says; the margin is that of the
-// numbers shown, so that the line adds up.
+// It has as many decimals as it takes for the line to say what the verdict says;
+// the margin is that of the numbers shown, so that the line adds up.
 func (p printer) comparison(n *node) (line, margin string) {
 	small, large := n.args[0], n.args[1]
 	a, b := p.report.value(small), p.report.value(large)
@@ -159,7 +158,7 @@ func (p printer) comparison(n *node) (line, margin string) {
 	if a != a || b != b || u.IsZero() {
 		return p.numbers(n), ""
 	}
-	up, down := p.rounding(small, units.Up), p.rounding(large, units.Down)
+	up, down := p.rounding(small), p.rounding(large)
 	same := holds(a, b, true) != holds(a, b, false)
 	extra, gap := 0, 0.0
 	for ; extra < 6; extra++ {
@@ -194,13 +193,18 @@ func spare(gap float64, flipped bool) string {
 	return " too much"
 }
 
-// rounding keeps readings and constants as they are; only results are rounded
-// to the safe side.
-func (p printer) rounding(n *node, safe trade.Rounding) trade.Rounding {
-	if n.op == opConst || n.op == opSlot && p.report.set.owners[n.slot].reading != nil {
-		return units.Nearest
+// rounding is the way a side of a comparison may be rounded: a capacity that a
+// trade function gives down, a demand up, the rest to the nearest.
+func (p printer) rounding(n *node) trade.Rounding {
+	switch {
+	case n.op == opSlot && p.report.set.owners[n.slot].value != nil:
+		return p.report.set.owners[n.slot].value.Round
+	case n.op == opCall && len(n.fn.Results) == 1:
+		return n.fn.Results[0].Round
+	case n.op == opField:
+		return n.args[0].typ.Fields[n.field].Round
 	}
-	return safe
+	return units.Nearest
 }
 
 // value works out a node over the report's readings.

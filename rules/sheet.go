@@ -14,6 +14,7 @@ type Sheet struct {
 	Readings source.Map[readingSource] `yaml:"readings"`
 	Values   source.Map[valueSource]   `yaml:"values"`
 	Rules    []ruleSource              `yaml:"rules"`
+	Examples []exampleSource           `yaml:"examples"`
 
 	file *source.File
 }

@@ -6,6 +6,8 @@ import (
 	"io"
 	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/spf13/cobra"
 
@@ -103,21 +105,50 @@ func printResult(s *screen, r *rules.Report, i int, system units.System, worked 
 		name += " (life safety)"
 	}
 	s.line("%s  %s", s.verdict(result.Verdict), name)
-	s.labelled(2, "", r.Says(i, system))
 	line := r.Worked(i, system)
-	if line.Numbers != "" {
-		s.row(2, "", 0, line.Symbols)
+	if result.Err != nil {
+		s.labelled(2, "", sentence(line.Result))
+		s.labelled(2, "", line.Symbols)
+	} else {
+		s.labelled(2, "", r.Says(i, system))
+		s.labelled(2, "", line.Symbols)
+		s.labelled(2, "", joinWorked(line, result))
 	}
-	s.labelled(2, "", joinWorked(line, result))
 	printSteps(s, r.Steps(i, system), worked)
-	s.row(2, "do", 8, r.Do(i, system))
-	s.row(2, "source", 8, result.Rule.Source)
+	if doubt, ok := r.Doubt(i, system); ok {
+		s.labelled(2, "", doubt.String())
+	}
+	s.row(2, "do", 10, r.Do(i, system))
+	printWays(s, r, i, system)
+	s.row(2, "source", 10, result.Rule.Source)
+}
+
+// sentence makes a phrase stand alone.
+func sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:] + "."
+}
+
+// printWays lists what would make a rule go.
+func printWays(s *screen, r *rules.Report, i int, system units.System) {
+	label := "way out"
+	for _, way := range r.WaysOut(i, system) {
+		var parts []string
+		for _, c := range way.Changes {
+			parts = append(parts, fmt.Sprintf("%s: %s instead of %s", c.Reading.Ask, c.Text, c.Reading.Show(rules.Reading{Value: c.From}, system)))
+		}
+		s.row(2, label, 10, strings.Join(parts, ", and "))
+		label = "or"
+	}
 }
 
 func joinWorked(line rules.Line, result *rules.Result) string {
 	text := line.Result
 	if line.Numbers != "" {
 		text = line.Numbers + ": " + line.Result
+	}
+	if result.NonLinear && result.Margin < 3*result.U {
+		text += " (the rule bends here: its uncertainty is only roughly known)"
 	}
 	if !math.IsNaN(result.Use) {
 		text += fmt.Sprintf(" (use %.0f %%)", math.Ceil(result.Use*100-1e-9))
@@ -129,7 +160,7 @@ func joinWorked(line rules.Line, result *rules.Result) string {
 // functions only when asked.
 func printSteps(s *screen, lines []rules.Line, all bool) {
 	for _, l := range lines {
-		if l.Inner && !all {
+		if (l.Inner || l.Word) && !all {
 			continue
 		}
 		s.labelled(4, "", stepText(l))
@@ -160,7 +191,7 @@ func printNotes(s *screen, r *rules.Report, system units.System) {
 			s.line("NOTE  %s", r.Results[i].Rule.ID)
 			s.labelled(2, "", r.Says(i, system))
 			s.labelled(2, "", joinWorked(r.Worked(i, system), &r.Results[i]))
-			s.row(2, "do", 8, r.Do(i, system))
+			s.row(2, "do", 10, r.Do(i, system))
 		}
 	}
 }
@@ -184,6 +215,16 @@ func printWaiting(s *screen, r *checklists.Report, system units.System) {
 			continue
 		}
 		s.row(2, name, width+2, askText(d, system))
+	}
+	printNeeded(s, r.Rules, system)
+}
+
+// printNeeded says what single missing readings would have to be.
+func printNeeded(s *screen, r *rules.Report, system units.System) {
+	for i := range r.Results {
+		if text := r.Needed(i, system); text != "" {
+			s.labelled(4, r.Results[i].Rule.ID+": ", text)
+		}
 	}
 }
 

@@ -88,8 +88,7 @@ func (s *settings) procedure(name string) (*checklists.Procedure, error) {
 	if err != nil {
 		return nil, err
 	}
-	dir := filepath.Dir(name)
-	shop, err := s.openShop(checklists.Layer{Name: dir, Sheets: os.DirFS(dir)}, checklists.Layer{Name: dir + "/../rules", Sheets: sub(dir, "../rules")})
+	shop, err := s.shopAround(name)
 	if err != nil {
 		return nil, err
 	}

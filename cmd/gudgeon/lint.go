@@ -3,13 +3,11 @@ package main
 import (
 	"fmt"
 	"io/fs"
-	"os"
 	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
 
-	"gudgeon/checklists"
 	"gudgeon/kb"
 	"gudgeon/rules"
 	"gudgeon/rules/source"
@@ -87,8 +85,7 @@ func (s *settings) lintFile(path string) error {
 	if err != nil {
 		return err
 	}
-	dir := filepath.Dir(path)
-	shop, err := s.openShop(checklists.Layer{Name: dir, Sheets: os.DirFS(dir)}, checklists.Layer{Name: dir + "/../rules", Sheets: sub(dir, "../rules")})
+	shop, err := s.shopAround(path)
 	if err != nil {
 		return err
 	}

@@ -29,6 +29,11 @@ func onRadius(x float64) string {
 	return units.Show(x, units.Length, units.InchShop, units.Nearest)
 }
 
+// fine shows a form error, which needs more places than a size.
+func fine(x float64, round units.Rounding) string {
+	return units.ShowDigits(x, units.Usual(units.Length, units.InchShop), round, 2)
+}
+
 // search tries more and more heavy passes, each taking less, until the bore
 // comes round enough or the truing pass no longer cuts deep all round.
 func (r *PlanResult) search(heavy, light float64) error {
@@ -153,6 +158,5 @@ func (r *PlanResult) refusal(f fault) error {
 		return fmt.Errorf("no plan: the truing pass leaves %s out of round on radius, too much for the light pass to cut all round; %s", onRadius(truing.OutOfRound), help)
 	}
 	return fmt.Errorf("no plan: the bore would stay %s out of round on radius, and the tolerance leaves room for %s; %s",
-		units.Show(r.OutOfRound, units.Length, units.InchShop, units.Up),
-		units.Show(roundShare*in.Tolerance/2, units.Length, units.InchShop, units.Down), help)
+		fine(r.OutOfRound, units.Up), fine(roundShare*in.Tolerance/2, units.Down), help)
 }

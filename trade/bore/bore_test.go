@@ -317,7 +317,7 @@ func TestSurveyRefuses(t *testing.T) {
 		"negative u":       {with(func(p *trade.Point) { p.U = -1 }), "uncertainty of a reading"},
 		"leave out nobody": {Readings{Sweeps: good, LeaveOut: []int{99}}, "not in the survey"},
 		"stations as one":  {Readings{Sweeps: made{r: 0.04, places: 8, stations: []float64{0, 0.0011}}.sweep(nil)}, "2 mm apart"},
-		"a short line":     {Readings{Sweeps: made{r: 0.04, places: 8, arc: 0.0008, stations: []float64{0, 0.1}}.sweep(nil)}, "do not make a circle"},
+		"a short line":     {Readings{Sweeps: made{r: 0.04, places: 8, arc: 0.0008, stations: []float64{0, 0.1}}.sweep(nil)}, "less than 60°"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := Survey(c.in)

@@ -117,6 +117,21 @@ func nearestBreak(lune *TaperingLune, at float64) float64 {
 	return best
 }
 
+// studentChecks is the tail of Student's distribution behind the outlier test.
+func studentChecks() []check {
+	var out []check
+	for _, row := range []struct {
+		nu   int
+		t    float64
+		tail float64
+	}{{1, 12.71, 0.05}, {5, 2.57, 0.05}, {10, 2.23, 0.05}, {20, 2.09, 0.05}, {5, 2.65, 0.0455}, {10, 2.28, 0.0455}, {20, 2.13, 0.0455},
+		{5, 4.03, 0.01}, {10, 3.17, 0.01}, {16, 2.92, 0.01}} {
+		out = append(out, check{"M-4", fmt.Sprintf("chance of |t| over %.2f with %d degrees of freedom", row.t, row.nu), "NIST TN 1297 (1994) Table B.1",
+			published, "", row.tail, 0.012 * row.tail, func() (float64, error) { return tail(row.t, row.nu), nil }}) // t is given to 0.005
+	}
+	return out
+}
+
 func inspectionChecks() []check {
 	jones := "F. D. Jones, Turning and Boring (1914)"
 	lean := func(thouPerFoot, wantDeg float64) check {

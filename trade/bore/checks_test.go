@@ -55,6 +55,7 @@ func checks() []check {
 	out = append(out, publishedCircles()...)
 	out = append(out, tiltChecks()...)
 	out = append(out, geometryChecks()...)
+	out = append(out, studentChecks()...)
 	return append(out, inspectionChecks()...)
 }
 

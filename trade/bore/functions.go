@@ -10,6 +10,7 @@ import (
 // Functions lists what a rule sheet can call of this package.
 func Functions() []trade.Function {
 	list := append(stockFunctions(), checkFunctions()...)
+	list = append(list, datumFunctions()...)
 	return append(list, surveyFunctions()...)
 }
 
@@ -105,77 +106,6 @@ func stockFunctions() []trade.Function {
 			x := in.X
 			v, err := LuneVolume(TaperingLune{WornNear: x[0], WornFar: x[1], Finish: x[2], Near: XY{x[3], 0}, Far: XY{x[4], 0}, Length: x[5]})
 			return one(out, v.Volume, err)
-		},
-	}}
-}
-
-func checkFunctions() []trade.Function {
-	quarter := func(at string) trade.Param {
-		return limReading.param("at_"+at, "Indicator at "+at+" o'clock, plus outward")
-	}
-	return []trade.Function{{
-		Name: "bore.four_point", About: "Centre of a bore from indicator readings at the four quarters.",
-		Formula: "x = (r₃ − r₉)/2, y = (r₁₂ − r₆)/2",
-		Params:  []trade.Param{quarter("12"), quarter("3"), quarter("6"), quarter("9")},
-		Results: []trade.Result{thou("offset", "Offset of the bore from the bar", units.Up), clock("clock", "Towards which clock position"),
-			thou("out_of_round", "Half the difference of the two diameters", units.Up)},
-		Source: trade.CommonPractice, Example: "bore.four_point(thou(20), thou(5), thou(-18), thou(-3))",
-		Call: func(in trade.Args, out []float64) error {
-			v, err := FourPoint(in.X[0], in.X[1], in.X[2], in.X[3])
-			if err != nil {
-				return err
-			}
-			out[0], out[1], out[2] = v.Size, v.Clock, v.OutOfRound
-			return nil
-		},
-	}, {
-		Name: "bore.lean", About: "Lean of a bore from its offsets at the two faces.",
-		Formula: "tan α = |far − near|/L",
-		Params: []trade.Param{limShift.param("x_near", "Offset to 3 o'clock at the near face"), limShift.param("y_near", "Offset to 12 o'clock at the near face"),
-			limShift.param("x_far", "Offset to 3 o'clock at the far face"), limShift.param("y_far", "Offset to 12 o'clock at the far face"),
-			limLength.param("length", "Length of the bore")},
-		Results: []trade.Result{{Name: "lean", About: "Lean of the axis", Kind: units.Angle, Unit: "thou_per_ft", Round: units.Up}, clock("clock", "The way it moves going in")},
-		Source:  "the definition of a slope", Example: "bore.lean(inch(0.01), inch(0), inch(0.05), inch(0), inch(8))",
-		Call: func(in trade.Args, out []float64) error {
-			x := in.X
-			v, err := LeanOf(XY{x[0], x[1]}, XY{x[2], x[3]}, x[4])
-			if err != nil {
-				return err
-			}
-			out[0], out[1] = v.Angle, v.Clock
-			return nil
-		},
-	}, {
-		Name: "bore.normalised_distance", About: "Distance of two measured centres over its expanded uncertainty; 1 or less agrees.",
-		Formula: "En = d/(2·√(uA² + uB²))",
-		Params: []trade.Param{limDistance.param("distance", "Distance of the two centres"),
-			limU.param("u_a", "Standard uncertainty of the one"), limU.param("u_b", "Standard uncertainty of the other")},
-		Results: []trade.Result{{Name: "en", About: "Normalised distance", Kind: units.Number, Round: units.Up}},
-		Source:  "En number, ISO/IEC 17043 (from memory)", Example: "bore.normalised_distance(thou(60), thou(2), thou(3))",
-		Call: func(in trade.Args, out []float64) error {
-			v, err := NormalisedDistance(in.X[0], in.X[1], in.X[2])
-			return one(out, v, err)
-		},
-	}, {
-		Name: "bore.out_of_round", About: "Out-of-round on the radius from two diameters of one section; blind to odd lobes.",
-		Formula: "δ = (Dmax − Dmin)/2",
-		Params:  []trade.Param{limDiameter.param("greatest_diameter", "Greatest diameter"), limDiameter.param("least_diameter", "Least diameter")},
-		Results: []trade.Result{thou("out_of_round", "Out-of-round on the radius", units.Up)},
-		Source:  "two-point form from memory; radial sense ASME Y14.5, ISO 1101", Example: "bore.out_of_round(inch(3.0012), inch(3.0004))",
-		Call: func(in trade.Args, out []float64) error {
-			v, err := OutOfRound(in.X[0], in.X[1])
-			return one(out, v, err)
-		},
-	}, {
-		Name: "bore.taper", About: "By how much a bore widens per length; minus if it narrows going in.",
-		Formula: "t = (D₂ − D₁)/ℓ",
-		Params: []trade.Param{limDiameter.param("near_diameter", "Diameter nearer to the near face"), limDiameter.param("far_diameter", "Diameter further in"),
-			limLength.param("distance", "Distance between the two")},
-		Results: []trade.Result{{Name: "taper", About: "Widening per length", Kind: units.Ratio}},
-		Source:  "F. D. Jones, Turning and Boring (1914)", Example: "bore.taper(inch(3.001), inch(3.003), inch(6))",
-		Call: func(in trade.Args, out []float64) error {
-			v, err := Taper(in.X[0], in.X[1], in.X[2])
-			return one(out, v, err)
 		},
 	}}
 }

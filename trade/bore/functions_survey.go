@@ -128,10 +128,6 @@ func callInspect(in trade.Args, out []float64) error {
 	if err != nil {
 		return err
 	}
-	complete := 0.0
-	if len(i.Faults) == 0 {
-		complete = 1
-	}
-	copy(out, []float64{i.Least, i.Greatest, i.Taper, i.OutOfRound, min(i.Margins[0].Room, i.Margins[1].Room), complete})
+	copy(out, []float64{i.Least, i.Greatest, i.Taper, i.OutOfRound, min(i.Margins[0].Room, i.Margins[1].Room), yes(len(i.Faults) == 0)})
 	return nil
 }

@@ -1,6 +1,7 @@
 package bore
 
 import (
+	"errors"
 	"math"
 
 	"gudgeon/trade"
@@ -56,8 +57,9 @@ type Place struct {
 // uncertainties 0 to 50 mm. A centre's covariance is that of its circle, widened
 // by (Oval·LSCI)² for an arc that cannot tell oval from off centre, and by UDatum².
 //
-// Errors: a reading out of range (named), no readings, four places or fewer
-// than four at a swept station, readings that make no circle. Diameters alone
+// Errors: a reading out of range (named), no readings, fewer than four places or
+// less than 60° of arc at a swept station, readings that make no circle round
+// the bar. Diameters alone
 // are no error: Axis is then nil and a warning says so. Source: as the functions
 // named; combining as JCGM 100, 5.1.2.
 func Survey(in Readings) (*Surveyed, error) {
@@ -107,12 +109,17 @@ func (s *Surveyed) section(st *Station) error {
 	if len(points) < 4 {
 		return &StationError{Z: st.Z, Err: errFewPoints}
 	}
+	if st.Arc = ArcOf(clock); st.Arc.Covered < leastArc || math.IsInf(st.Arc.Oval, 1) {
+		return &StationError{Z: st.Z, Err: errShortArc}
+	}
 	var err error
 	if st.Circle, err = FitCircle(points, u); err != nil {
 		return &StationError{Z: st.Z, Err: err}
 	}
+	if st.Circle.Centre.Len() >= st.Circle.R {
+		return &StationError{Z: st.Z, Err: errBarOutside}
+	}
 	st.Swept = true
-	st.Arc = ArcOf(clock)
 	if rms = math.Sqrt(rms / float64(len(points))); rms == 0 {
 		rms = st.Circle.Sigma
 	}
@@ -126,6 +133,15 @@ func (s *Surveyed) section(st *Station) error {
 	}
 	return nil
 }
+
+// leastArc is the shortest arc that is still fitted, 60°: below it even a reading
+// of a tenth of a thou moves the centre by thous.
+const leastArc = math.Pi/3 - sameClock
+
+var (
+	errShortArc   = errors.New("the readings cover less than 60° of the turn: that fixes no centre; read all round")
+	errBarOutside = errors.New("the readings make a circle that the bar lies outside of: check clock positions and set radius")
+)
 
 // StationError says at which station something is wrong.
 type StationError struct {
@@ -192,8 +208,8 @@ func (s *Surveyed) extremes() {
 		s.LeastRadius = Place{}
 		return
 	}
-	clocks := EvenClocks(72)
-	rays, row := Rays(clocks), make([]float64, len(clocks))
+	clocks := append(EvenClocks(72), 0, 0)
+	row := make([]float64, len(clocks))
 	for _, st := range s.Stations {
 		if !st.Swept {
 			continue
@@ -201,11 +217,13 @@ func (s *Surveyed) extremes() {
 		for _, r := range st.Readings {
 			note(Place{r.Radius, r.Clock, st.Z})
 		}
-		if surface.Row(Line{}, st.Z, rays, row) != nil {
+		clocks[72] = st.Circle.Centre.Clock() // the way it is off, exactly
+		clocks[73] = clocks[72] + math.Pi
+		if surface.Row(Line{}, st.Z, Rays(clocks), row) != nil {
 			continue // the bar lies outside the bore: the readings must do
 		}
 		for i, r := range row {
-			note(Place{r, clocks[i], st.Z})
+			note(Place{r, Turn(clocks[i]), st.Z})
 		}
 	}
 }

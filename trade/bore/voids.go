@@ -69,7 +69,7 @@ func CleanUp(f Finished, voids []Void) (CleanedUp, error) {
 	whole := math.Pi * f.Diameter * f.Length
 	zone := f.LoadWidth / 2 * f.Diameter * f.Length
 	if area > whole || (zone > 0 && loaded > zone*(1+1e-9)) {
-		return CleanedUp{}, errors.New("the voids together are larger than the surface: count each only once")
+		return CleanedUp{}, errVoids
 	}
 	out.Share = 1 - area/whole
 	if zone > 0 {
@@ -78,7 +78,34 @@ func CleanUp(f Finished, voids []Void) (CleanedUp, error) {
 	return out, nil
 }
 
+// SoundShare returns the share of a finished surface that is free of voids, from
+// their area alone.
+//
+//	share = 1 − A/(π·D·L)
+//
+// diameter D 5 mm to 3 m, length L 1 mm to 10 m, area A of all voids 0 to 100 m²
+// and no more than the surface. Errors: a *trade.RangeError; more void than
+// surface. Source: plane geometry.
+func SoundShare(diameter, length, area float64) (float64, error) {
+	if err := limFinish.check(diameter); err != nil {
+		return 0, err
+	}
+	if err := limLength.check(length); err != nil {
+		return 0, err
+	}
+	if err := limVoidArea.check(area); err != nil {
+		return 0, err
+	}
+	whole := math.Pi * diameter * length
+	if area > whole {
+		return 0, errVoids
+	}
+	return 1 - area/whole, nil
+}
+
 var (
+	errVoids     = errors.New("the voids together are larger than the surface: count each only once")
+	limVoidArea  = limit{"area of the voids", 0, 100, units.Area, ""}
 	limLoadWidth = limit{"width of the loaded zone", 0, 2 * math.Pi, units.Angle, ""}
 	limVoid      = limit{"size of a void", 1e-5, 10, units.Length, ""}
 )

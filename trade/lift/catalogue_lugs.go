@@ -128,8 +128,8 @@ func bentBarLug() trade.Function {
 		return CheckBentBarLug(BentBarLug{Load: x[0], Bar: x[1], Inside: x[2], Leg: x[3], Yield: x[4], Angle: x[5], Side: x[6], Category: Category(category)})
 	}
 	return trade.Function{
-		Name: "lift.bent_bar_lug", About: "A lug bent from round bar with both legs welded down, bounded between feet that turn and feet that cannot. Mild steel bar only, never hardened or reinforcing bar.",
-		Formula: "M(θ) = M0 + T0·R(1 − cos θ) − P/2·R·sin θ; stress N/A ± M·(rn − r)/(A·e·r), moment about the centroid",
+		Name: "lift.bent_bar_lug", About: "A lug bent from round bar with both legs welded down, bounded between feet that turn and feet that cannot; an angled pull with the shackle stuck at the top and ridden round. Mild steel bar only, never hardened or reinforcing bar.",
+		Formula: "M(θ) = M0 + T0·R(1 − cos θ) − P/2·R·sin θ, and sway; stress N/A ± M·(rn − r)/(A·e·r), moment about the centroid",
 		Params: []trade.Param{loadParam("load", "pull on the lug"), stockRange.param("bar", "diameter of the bar"),
 			stockRange.param("inside", "clear width between the legs; at least the bar"), footRange.param("leg", "straight length from the face to where the bend begins"),
 			yieldParam(), usual(bowPullRange.param("angle", "pull from the face, in the lug's plane; 90 degrees is straight off"), 90*degree),

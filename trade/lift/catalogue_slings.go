@@ -152,9 +152,9 @@ func slingFunctions() []trade.Function {
 		},
 		{
 			Name: "lift.proof_load", About: "Test load before a custom accessory, a sling leg or an unknown hook goes to work.", Formula: "1.25·rating; 2·rating for a sling leg or hook",
-			Params:  []trade.Param{loadParam("rating", "rated load"), word("what", "what is tested", proofKinds...)},
+			Params:  []trade.Param{loadParam("rating", "rated load"), word("what", "what is tested; an accessory is a custom grab, hook or clamp", proofKinds...)},
 			Results: []trade.Result{result("load", "test load", units.Mass, "lb", units.Nearest)},
-			Source:  "29 CFR 1926.251(a)(4); NAVEDTRA 14251; WAC 296-304-07005", Example: `lift.proof_load(lb(2000), "custom grab, hook or clamp")`,
+			Source:  "29 CFR 1926.251(a)(4); NAVEDTRA 14251; WAC 296-304-07005", Example: `lift.proof_load(lb(2000), "custom accessory")`,
 			Call: value(2, func(x []float64) (float64, error) {
 				what, err := index("what is tested", x[1], proofKinds)
 				if err != nil {

@@ -2,6 +2,8 @@ package lift
 
 import (
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -62,7 +64,7 @@ func examples() map[string][]float64 {
 		"lift.fillet_most_leg":    {0.5 * in},
 		"lift.flare_throat":       {in},
 		"lift.fillet_weld":        {8000 * lb, 0.375 * in, 4 * in, 2, e70, 0, 1},
-		"lift.eccentric_weld":     {5000 * lb, 3, 11 * in, 4 * in, 8 * in, 0.5 * in, e70, 1},
+		"lift.eccentric_weld":     {5000 * lb, 3, 11 * in, 8 * in, 0.5 * in, e70, 4 * in, 1},
 		"lift.lug_weld":           {5000 * lb, 60 * degree, 5 * degree, 3 * in, 6 * in, in, 0.375 * in, 2, e70, 1},
 		"lift.round_weld":         {in, 0.375 * in, e70, kip, 0.3 * kip, 0.4 * kip * in, 0, 1},
 		"lift.flare_weld":         {2000 * lb, in, 5 * in, e70, 1},
@@ -94,7 +96,8 @@ func TestCatalogueIsComplete(t *testing.T) {
 		assert.NotEmpty(t, f.Results)
 		require.Len(t, x, len(f.Params))
 		names := map[string]bool{}
-		for _, p := range f.Params {
+		for i, p := range f.Params {
+			assert.False(t, i > 0 && f.Params[i-1].Optional && !p.Optional, "%s comes after one that may be left out", p.Name)
 			assert.False(t, names[p.Name], p.Name)
 			names[p.Name] = true
 			assert.NotEmpty(t, p.About, p.Name)
@@ -178,6 +181,60 @@ func TestCapacitiesRoundDownAndUsesUp(t *testing.T) {
 				assert.Equal(t, units.Down, r.Round, r.Name)
 			case r.Kind == units.Ratio:
 				assert.Equal(t, units.Up, r.Round, r.Name)
+			}
+		}
+	})
+}
+
+// number works one argument of an example: inch(2), "steel", true, 3.
+func number(t *testing.T, text string, p trade.Param) float64 {
+	t.Helper()
+	if i := slices.Index(p.Options, strings.Trim(text, `"`)); i >= 0 {
+		return float64(i)
+	}
+	if text == "true" {
+		return 1
+	}
+	name, inside, call := strings.Cut(strings.TrimSuffix(text, ")"), "(")
+	if !call {
+		x, err := strconv.ParseFloat(text, 64)
+		require.NoError(t, err, text)
+		return x
+	}
+	if name == "lift.density" {
+		d, err := Density(strings.Trim(inside, `"`))
+		require.NoError(t, err)
+		return d
+	}
+	u, ok := units.Named(name)
+	require.True(t, ok, name)
+	assert.Equal(t, p.Kind, u.Kind, text)
+	x, err := strconv.ParseFloat(inside, 64)
+	require.NoError(t, err, text)
+	return u.ToSI(x)
+}
+
+func TestExamplesSayWhatIsTested(t *testing.T) {
+	each(t, func(t *testing.T, f trade.Function, x, _ []float64) {
+		inside := strings.TrimSuffix(strings.TrimPrefix(f.Example, f.Name+"("), ")")
+		named := strings.HasPrefix(inside, "{")
+		given := map[string]bool{}
+		for i, text := range strings.Split(strings.Trim(inside, "{}"), ", ") {
+			if named {
+				key, rest, ok := strings.Cut(text, ": ")
+				require.True(t, ok, text)
+				text = rest
+				i = slices.IndexFunc(f.Params, func(p trade.Param) bool { return p.Name == key })
+				require.GreaterOrEqual(t, i, 0, "no parameter %s", key)
+			}
+			require.Less(t, i, len(f.Params))
+			given[f.Params[i].Name] = true
+			assert.InDelta(t, x[i], number(t, text, f.Params[i]), 1e-9*math.Max(1, math.Abs(x[i])), f.Params[i].Name)
+		}
+		for i, p := range f.Params {
+			if !given[p.Name] {
+				assert.True(t, p.Optional, "%s is left out", p.Name)
+				assert.Equal(t, p.Default, x[i], p.Name)
 			}
 		}
 	})

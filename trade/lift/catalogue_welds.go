@@ -106,14 +106,14 @@ func eccentricWeld() trade.Function {
 		if err != nil {
 			return EccentricWeldResult{}, err
 		}
-		return CheckEccentricWeld(EccentricWeld{Load: x[0], Pattern: WeldPattern(pattern), Depth: x[2], Width: x[3], Reach: x[4], Leg: x[5], Electrode: x[6], Basis: Basis(basis)})
+		return CheckEccentricWeld(EccentricWeld{Load: x[0], Pattern: WeldPattern(pattern), Depth: x[2], Reach: x[3], Leg: x[4], Electrode: x[5], Width: x[6], Basis: Basis(basis)})
 	}
 	return trade.Function{
 		Name: "lift.eccentric_weld", About: "Fillet welds loaded in their own plane off their centre: a lug lapped on the side of a part. Elastic line method, to the safe side.",
 		Formula: "vector sum of P/(throat·L) and P·arm·r/(throat·J)",
 		Params: []trade.Param{loadParam("load", "load on the lug"), word("pattern", "where the runs are, along or across the load", patterns...),
-			weldRange.param("depth", "of the pattern along the load"), usual(weldWidthRange.param("width", "of the pattern across the load; not used for one run"), 0),
-			placeRange.param("reach", "from the pattern's back to the line of load"), legSizeRange.param("leg", "leg of the weld"), electrodeParam(), basisParam()},
+			weldRange.param("depth", "of the pattern along the load"), placeRange.param("reach", "from the pattern's back to the line of load"), legSizeRange.param("leg", "leg of the weld"),
+			electrodeParam(), usual(weldWidthRange.param("width", "of the pattern across the load; not used for one run"), 0), basisParam()},
 		Results: []trade.Result{useOf("use", "stress over allowed"), stress("stress", "greatest on the throat"), stress("direct", "from the load alone"), capacityOf("greatest load"),
 			result("arm", "line of load from the centroid of the weld", units.Length, "inch", units.Up)},
 		Source:  "elastic line method, Shigley 9th ed. sec. 9-3",

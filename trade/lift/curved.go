@@ -73,7 +73,7 @@ func (b bend) perMoment() (inside, outside float64) {
 // The moment is taken about the centroid, with the F/A term. Some textbooks
 // take it about the neutral axis instead, which reads about 1 % lower.
 // A bend tighter than half the depth inside, or anything out of range, is an
-// error. Source: curved-beam theory, Shigley 9th ed. sec. 3-18 and eq. 3-65.
+// error. Source: curved-beam theory, Shigley 9th ed. sec. 3-18.
 func HookStress(in Hook) (HookResult, error) {
 	err := firstOf(loadRange.check("load", in.Load), stockRange.check("depth of the section", in.Depth),
 		stockRange.check("inside radius", in.Inside), hookArmRange.check("arm of the load", in.Arm),

@@ -11,9 +11,10 @@
 //	platelug.go, aisclug.go plate lug by two codes
 //	lugbase.go              the lug's foot under an angled pull
 //	curved.go, ring.go      hooks and rings
-//	bentbar.go              lug bent from round bar
+//	bentbar.go, arch.go     lug bent from round bar, and the frame it is
 //	fillet.go, weldgroup.go fillet welds, straight and eccentric
 //	lugweld.go, barweld.go  the welds that hold a plate lug or a bar
+//	limit.go                ranges and checks that all of them share
 //	catalogue*.go           all of it for rule sheets
 //
 // Everything is SI. Weights, leg loads and rated capacities are masses in kg,

@@ -100,7 +100,7 @@ const (
 	ProofHook                       // a hook without its maker's data
 )
 
-var proofKinds = []string{"custom grab, hook or clamp", "sling leg", "hook without maker's data"}
+var proofKinds = []string{"custom accessory", "sling leg", "hook without maker's data"}
 
 // ProofLoad is the test load in kg for a rating in kg (0.1 to 500 000): 1.25
 // times for a custom lifting accessory (29 CFR 1926.251(a)(4)), 2 times the

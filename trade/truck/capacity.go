@@ -1,5 +1,7 @@
 package truck
 
+import "gudgeon/units"
+
 // CapacityAt is what a truck may carry, in kg, with its load further out than
 // the plate assumes, by the load moment: W = W0·c0/c, and W0 where c ≤ c0,
 // because a load nearer in earns nothing above the plate.
@@ -22,7 +24,7 @@ func CapacityAt(rating, ratingCentre, loadCentre float64) (float64, error) {
 	return rating * ratingCentre / loadCentre, nil
 }
 
-var axleRange = limit{0, 3, centreRange.kind, ""}
+var axleRange = limit{0, 3, units.Length, ""}
 
 // CapacityFromAxle is the same about the front axle, where the truck would tip:
 // W = W0·(f + c0)/(f + c), and W0 where c ≤ c0.
