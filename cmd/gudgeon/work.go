@@ -58,7 +58,8 @@ func printCalculation(s *screen, c *rules.Calculation) {
 	for _, l := range c.Lines[1:] {
 		s.labelled(8, "", stepText(l))
 	}
-	for _, text := range c.Sources {
+	for i, text := range c.Sources {
+		s.row(0, "formula", 8, c.Formulas[i])
 		s.row(0, "source", 8, text)
 	}
 }
