@@ -23,6 +23,7 @@ type Procedure struct {
 	Hash     string // of the checklist and every sheet in it, SHA-256 in hex
 
 	examples []exampleSource
+	name     source.Text
 }
 
 // Step is one thing to do.
@@ -40,7 +41,8 @@ type Step struct {
 	ReleasedBy string
 	TwoPersons bool
 
-	when *rules.Condition
+	when   *rules.Condition
+	source *stepSource
 }
 
 // Compile makes a Procedure of a checklist file. All mistakes, in it and in its
@@ -56,7 +58,7 @@ func Compile(l *rules.Library, shelf rules.Shelf, f *source.File) (*Procedure, e
 	}
 	b := &builder{set: set, sheets: c.Sheets}
 	p := &Procedure{
-		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples,
+		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples, name: c.Name,
 	}
 	for i := range c.Steps {
 		p.Steps = append(p.Steps, b.step(&c.Steps[i]))
@@ -96,7 +98,7 @@ func (b *builder) step(src *stepSource) *Step {
 	s := &Step{
 		ID: src.ID.Value, Kind: Kind(src.Kind.Value), Title: src.Title.Value, Do: src.Do.Value, Why: src.Why.Value,
 		How: src.How.Value, Wrong: src.Wrong.Value, Cautions: values(src.Cautions),
-		ReleasedBy: src.ReleasedBy.Value, TwoPersons: src.TwoPersons,
+		ReleasedBy: src.ReleasedBy.Value, TwoPersons: src.TwoPersons, source: src,
 	}
 	for _, name := range src.Take {
 		if d := b.reading(name, s.Kind); d != nil {

@@ -13,10 +13,10 @@ type Run struct {
 	Procedure *Procedure
 	Progress  *Progress
 
-	report  *Report
-	putOff  map[string]bool
-	visited []int // steps shown so far, for going back
-	forced  int   // a step gone back to, -1 for none
+	report *Report
+	putOff map[string]bool
+	shown  int // the step shown last
+	forced int // a step gone back to, -1 for none
 }
 
 // NewRun begins at the first unfinished step of a job.
@@ -41,9 +41,7 @@ func (r *Run) Current() (StepReport, int, bool) {
 	if i < 0 {
 		return StepReport{}, 0, false
 	}
-	if n := len(r.visited); n == 0 || r.visited[n-1] != i {
-		r.visited = append(r.visited, i)
-	}
+	r.shown = i
 	return r.report.Steps[i], i, true
 }
 
@@ -139,15 +137,16 @@ func (r *Run) Leave() {
 	r.evaluate()
 }
 
-// Back goes to the step shown before this one; false when there is none.
+// Back goes to the step before the one shown last, past those that are not
+// needed; false when there is none.
 func (r *Run) Back() bool {
-	n := len(r.visited)
-	if n < 2 {
-		return false
+	for i := r.shown - 1; i >= 0; i-- {
+		if state := r.report.Steps[i].State; state != Skipped && state != Undecided {
+			r.forced = i
+			return true
+		}
 	}
-	r.visited = r.visited[:n-1]
-	r.forced = r.visited[n-2]
-	return true
+	return false
 }
 
 // Release puts a name under a hold. It refuses while something stands against it.

@@ -57,7 +57,7 @@ func TestShippedRulesHaveSources(t *testing.T) {
 			assert.NotEmpty(t, r.Source, r.ID)
 			assert.NotEmpty(t, r.Do, r.ID)
 			if r.Source != trade.CommonPractice {
-				assert.Regexp(t, `[A-Z]{2,}|Handbook|Shigley`, r.Source, r.ID)
+				assert.Regexp(t, `[A-Z]{2,}|Handbook|Shigley|Callister`, r.Source, r.ID)
 			}
 			if r.LifeSafety {
 				assert.Equal(t, rules.LevelStop, r.Level, "%s guards lives and is no stop", r.ID)

@@ -54,11 +54,13 @@ func spellings() map[byte][]spelling {
 	list := []spelling{
 		{"ton", units.Mass, "short tons"}, // in these notes always 2,000 lb
 		{"tons", units.Mass, "short tons"},
+		{"inch", units.Length, "in"},
+		{"hours", units.Time, "h"},
 	}
 	for _, k := range searched() {
 		for _, u := range units.OfKind(k) {
 			for _, s := range append([]string{u.Symbol}, u.Aliases...) {
-				if s != "" {
+				if s != "" && !strings.HasSuffix(s, ".") { // the point may end the sentence
 					list = append(list, spelling{strings.ToLower(s), k, s})
 				}
 			}
@@ -94,7 +96,7 @@ func (r *reader) quantities(text string) []quantity {
 			continue
 		}
 		end := i + len(number.FindString(text[i:]))
-		if q, ok := r.quantity(text, i, end); ok && !inWord(text, i) {
+		if q, ok := r.quantity(text, i, end); ok && !inWord(text, i, end) {
 			found = append(found, q)
 		}
 		i = end
@@ -109,12 +111,12 @@ func beginsNumber(text string) bool {
 	return class(text[0]) == figure
 }
 
-// inWord holds for the digits of E7018, 40-2217 and 1.2.3.
-func inWord(text string, start int) bool {
+// inWord holds for the digits of E7018, 40-2217-C and 1.2.3.
+func inWord(text string, start, end int) bool {
 	before, _ := utf8.DecodeLastRuneInString(text[:start])
-	if before == '-' { // a range, 5-7 mm, ends in a quantity; a code does not
+	if before == '-' { // a range, 5-7 mm, has a quantity behind its dash; a code has not
 		before, _ = utf8.DecodeLastRuneInString(text[:start-1])
-		return unicode.IsLetter(before)
+		return unicode.IsLetter(before) || strings.HasPrefix(text[end:], "-")
 	}
 	return start > 0 && (unicode.IsLetter(before) || unicode.IsDigit(before) || strings.ContainsRune("./,", before))
 }

@@ -16,8 +16,8 @@ type run struct {
 }
 
 // apart is how many bytes at most may stand between the words of a pair: room
-// for a blank and a short word.
-const apart = 7
+// for two short words.
+const apart = 8
 
 // newRun strings the words together, with a stop where they are too far apart.
 func newRun(words []term, length int) run {

@@ -163,8 +163,11 @@ func wordWeight(w term, ideas []idea) float64 {
 	return 1
 }
 
+// mostSame quantities are looked for; more only make a vague size slow.
+const mostSame = 8
+
 // same lists the quantities of the notes that may be the one typed, the closest
-// three.
+// first.
 func (ix *Index) same(q quantity) []clause {
 	var found []quantity
 	for _, known := range ix.quantities {
@@ -177,7 +180,7 @@ func (ix *Index) same(q quantity) []clause {
 		return cmp.Or(cmp.Compare(off(a), off(b)), cmp.Compare(a.value, b.value))
 	})
 	var list []clause
-	for _, k := range found[:min(3, len(found))] {
+	for _, k := range found[:min(mostSame, len(found))] {
 		weight := 1.0
 		if off(k) > 2*closest*math.Abs(q.value) {
 			weight = nearWeight

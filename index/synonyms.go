@@ -26,6 +26,10 @@ type phrase struct {
 	idea  string
 }
 
+func (p phrase) equal(other phrase) bool {
+	return p.idea == other.idea && slices.Equal(p.stems, other.stems)
+}
+
 // A synonymSheet is the file as written; it explains itself.
 type synonymSheet struct {
 	Same [][]string
@@ -81,7 +85,10 @@ func (s synonyms) addIdea(r *reader, idea string, ways []string) error {
 		if len(p.stems) == 0 {
 			return fmt.Errorf("synonyms.yaml: a way to say %q holds no word; delete it", idea)
 		}
-		s.phrases[p.stems[0]] = append(s.phrases[p.stems[0]], p)
+		first := p.stems[0]
+		if !slices.ContainsFunc(s.phrases[first], p.equal) {
+			s.phrases[first] = append(s.phrases[first], p)
+		}
 	}
 	return nil
 }

@@ -9,8 +9,12 @@ import (
 	"strings"
 )
 
-// SizeLimit is the most bytes a note may have.
-const SizeLimit = 64 << 10
+// SizeLimit is the most bytes a note may have, FrontLimit the most its front
+// matter may have: the YAML parser's time grows with the square of a line.
+const (
+	SizeLimit  = 64 << 10
+	FrontLimit = 8 << 10
+)
 
 //go:embed notes/*.md
 var shipped embed.FS

@@ -185,6 +185,8 @@ func TestMistakes(t *testing.T) {
   Delete the character.`},
 		{"too large", good + strings.Repeat("x", SizeLimit), `a.md: the note is larger than 64 KiB
   Shorten it, or split it in two.`},
+		{"front matter too large", swap("title: Link", "title: "+strings.Repeat("[", FrontLimit)), `a.md: the front matter is larger than 8 KiB
+  Move the long texts below it.`},
 		{"two mistakes", strings.Replace(swap("part: link", "part: linkage"), "2025-03-14", "soon", 1), `a.md:3:7: part "linkage" is not known
     part: linkage
           ^
@@ -268,4 +270,11 @@ func names(notes []Note) []string {
 		list = append(list, n.Name)
 	}
 	return list
+}
+
+func TestNestingIsReadInReasonableTime(t *testing.T) {
+	start := time.Now()
+	_, err := Parse("a.md", []byte("---\n"+strings.Repeat("[", FrontLimit)+"\n---\n"))
+	require.ErrorContains(t, err, "a.md:2:")
+	require.Less(t, time.Since(start), 5*time.Second)
 }

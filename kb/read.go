@@ -42,6 +42,10 @@ func fields() []field {
 // frontMatter reads the YAML between the fences into the note.
 func (p *page) frontMatter(n *Note, end int) {
 	source := strings.Join(p.lines[1:end-1], "\n")
+	if len(source) > FrontLimit {
+		p.mistake(0, 0, fmt.Sprintf("the front matter is larger than %d KiB", FrontLimit>>10), "Move the long texts below it.")
+		return
+	}
 	tree, err := parser.ParseBytes([]byte(source), 0)
 	if err != nil {
 		p.syntax(err)

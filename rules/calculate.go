@@ -7,12 +7,13 @@ import (
 
 // Calculation is one expression worked out on its own.
 type Calculation struct {
-	Lines   []Line   // the expression, then the steps inside it
-	Sources []string // of the trade functions in it, in order
-	Type    Type
-	Value   float64 // SI; 1 or 0 of a yes/no; NaN of a record
-	Unit    units.Unit
-	Fields  []FieldValue // of a record
+	Lines    []Line   // the expression, then the steps inside it
+	Sources  []string // of the trade functions in it, in order
+	Formulas []string // of the same, in symbols
+	Type     Type
+	Value    float64 // SI; 1 or 0 of a yes/no; NaN of a record
+	Unit     units.Unit
+	Fields   []FieldValue // of a record
 }
 
 // FieldValue is one field of a record.
@@ -40,6 +41,9 @@ func Calculate(l *Library, text source.Text, s units.System) (*Calculation, erro
 	}
 	c := &Calculation{Lines: r.ValueLines(v, s), Type: v.Type, Value: r.frame.x[v.slot]}
 	c.Lines[0].Name = ""
+	if v.expr.root.op == opConst {
+		c.Lines[0].Symbols, c.Lines[0].Numbers = text.Value, ""
+	}
 	if !v.Type.isRecord() {
 		_, c.Unit, _ = r.Numeric(v, s)
 	}
@@ -54,6 +58,7 @@ func Calculate(l *Library, text source.Text, s units.System) (*Calculation, erro
 	v.expr.root.walk(func(n *node) {
 		if n.op == opCall && indexOf(c.Sources, n.fn.Source) < 0 {
 			c.Sources = append(c.Sources, n.fn.Source)
+			c.Formulas = append(c.Formulas, n.fn.Formula)
 		}
 	})
 	return c, nil

@@ -153,6 +153,9 @@ func (c *checker) identifier(name string, at *node) *node {
 		return at
 	}
 	slot, t, ok := c.scope.lookup(name)
+	if !ok && c.library.groups[name] {
+		return c.fail(at, name+" is a group of functions", "call one of them with its values in brackets; work --list "+name+" shows them")
+	}
 	if !ok {
 		return c.fail(at, fmt.Sprintf("%s is not a reading or a value here", name), source.Suggest(name, c.scope.names()))
 	}

@@ -150,7 +150,7 @@ func (s *Set) Condition(text source.Text) (*Condition, error) {
 	}
 	// A compiler of its own: the set's scratch memory is laid out already.
 	c := compiler{surveys: s.surveys, scratch: s.compiler.scratch, tables: s.compiler.tables}
-	out := &Condition{}
+	out := &Condition{expr: e}
 	out.tree = c.tree(condition(e.root), &out.leaves)
 	out.scratch, out.tables = c.scratch, c.tables
 	return out, nil
@@ -158,6 +158,7 @@ func (s *Set) Condition(text source.Text) (*Condition, error) {
 
 // Condition is a compiled yes/no over a set's readings and values.
 type Condition struct {
+	expr            *expression
 	tree            *verdictTree
 	leaves          []*leaf
 	scratch, tables int
@@ -462,7 +463,7 @@ func (s sheetScope) names() []string {
 		}
 	}
 	for name, v := range s.b.values {
-		if s.sees(v.sheet.Name.Value) {
+		if s.sees(v.sheet.Name.Value) && (v.done || !v.checking) {
 			names = append(names, name)
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"gudgeon/trade/fit"
 	"gudgeon/trade/lift"
 	"gudgeon/trade/press"
+	"gudgeon/trade/setup"
 	"gudgeon/trade/truck"
 	"gudgeon/trade/weld"
 )
@@ -19,6 +20,7 @@ func tradeFunctions() [][]trade.Function {
 		fit.Functions(),
 		lift.Functions(),
 		press.Functions(),
+		setup.Functions(),
 		truck.Functions(),
 		weld.Functions(),
 	}

@@ -90,15 +90,21 @@ func (s *settings) lintFile(path string) error {
 		return err
 	}
 	if kind == "checklist" {
-		_, err = shop.Compile(f)
-		return err
+		procedure, err := shop.Compile(f)
+		if err != nil {
+			return err
+		}
+		return procedure.Lint()
 	}
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {
 		return err
 	}
-	_, err = rules.CompileSheet(rules.Trade(), shop, sheet)
-	return err
+	set, err := rules.CompileSheet(rules.Trade(), shop, sheet)
+	if err != nil {
+		return err
+	}
+	return sheet.Lint(set, shop)
 }
 
 // kindOfFile tells a sheet from a checklist by its first key.

@@ -303,6 +303,10 @@ func (n Node) decodeStruct(v reflect.Value, report *Report) {
 			continue
 		}
 		given[pair.Key.Value] = true
+		if _, required := tagOf(v.Type().Field(i)); required && pair.Value.IsEmpty() {
+			report.At(pair.Key, fmt.Sprintf("%q has nothing behind it", pair.Key.Value), "")
+			continue
+		}
 		pair.Value.Decode(v.Field(i).Addr().Interface(), report)
 	}
 	for i := range v.NumField() {

@@ -85,6 +85,8 @@ func TestBarRefusals(t *testing.T) {
 	}
 	_, err := LineBar(LineBarInput{Section: Section{Diameter: 0.05}, Span: 1, Station: 1, Modulus: 207e9})
 	assert.ErrorContains(t, err, "between the bearings")
+	_, err = Overhang(Material{}, 0.05, 0.2)
+	assert.ErrorContains(t, err, "length-to-diameter")
 	_, err = SecondMoment(Section{Diameter: 0.05, Bore: 0.06})
 	assert.ErrorContains(t, err, "hole")
 }

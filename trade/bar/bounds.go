@@ -75,4 +75,5 @@ var (
 	noseRange       = bounds{"nose radius", 0.002 * inch, 1 * inch, units.Length, ""}
 	shareRange      = bounds{"share of the cutting force that pushes the bar off", 0.1, 1, units.Ratio, ""}
 	efficiencyRange = bounds{"efficiency of the drive", 0.3, 1, units.Ratio, ""}
+	ratioRange      = bounds{"length-to-diameter limit", 1, 20, units.Number, ""}
 )

@@ -19,12 +19,12 @@ type Material struct {
 	Source        string
 }
 
-const widia = "most: a tool maker's catalogue for small-hole bars (2017) p. D86; makers differ"
+const toolMaker = "most: a tool maker's catalogue for small-hole bars (2017) p. D86; makers differ"
 
 var materials = [...]Material{
-	{"steel", 207e9, 7850, 4, 4, "E: Shigley 9th ed. Table A-5 (restated); " + widia},
+	{"steel", 207e9, 7850, 4, 4, "E: Shigley 9th ed. Table A-5 (restated); " + toolMaker},
 	{"heavy metal", 310e9, 17000, 5, 6, "E and density from memory; overhang: " + trade.CommonPractice},
-	{"carbide", 550e9, 14500, 6, 10, "E and density from memory; usual: " + trade.CommonPractice + "; " + widia},
+	{"carbide", 550e9, 14500, 6, 10, "E and density from memory; usual: " + trade.CommonPractice + "; " + toolMaker},
 }
 
 // MaterialNames lists the bar materials, in the order of their indices.
@@ -101,12 +101,12 @@ type OverhangResult struct {
 //
 // L overhang, D bar diameter: m; ru, rm length-to-diameter limits: 1.
 //
-// Valid for D 0.1 to 24 in, L 0.1 to 200 in; otherwise an error. Rules of
+// Valid for D 0.1 to 24 in, L 0.1 to 200 in, limits 1 to 20; otherwise an error. Rules of
 // thumb: the true limit is StableDepth's. Source: steel 4 and carbide 10 from
 // a tool maker's catalogue (small-hole bars; makers differ); the rest common
 // practice, no source.
 func Overhang(m Material, diameter, overhang float64) (OverhangResult, error) {
-	if err := firstError(diameterRange.check(diameter), overhangRange.check(overhang)); err != nil {
+	if err := firstError(ratioRange.check(m.UsualOverhang), ratioRange.check(m.MostOverhang), diameterRange.check(diameter), overhangRange.check(overhang)); err != nil {
 		return OverhangResult{}, err
 	}
 	r := OverhangResult{Material: m, Ratio: overhang / diameter, Usual: m.UsualOverhang * diameter, Most: m.MostOverhang * diameter}

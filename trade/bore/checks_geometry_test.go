@@ -8,7 +8,7 @@ import (
 // tiltChecks is the three-station bore: circles, line of centres, cylinder.
 func tiltChecks() []check {
 	want := expected[tiltWant]("fit_expected", "S5_tilt3x24")
-	source := "method: C. M. Shakarji, J. Res. NIST 103 (1998) 633-641; data synthetic, seed 105; value: " + outside
+	source := "method: C. M. Shakarji, J. Res. NIST 103 (1998) 633-641, https://pmc.ncbi.nlm.nih.gov/articles/PMC4890955/ ; data synthetic, seed 105; value: " + outside
 	var out []check
 	add := func(what, unit string, want float64, got func(s *Surveyed) float64) {
 		out = append(out, check{"S5", what, source, synthetic, unit, want, 1e-9, func() (float64, error) {
@@ -61,8 +61,8 @@ func geometryChecks() []check {
 		}}
 	}
 	out := []check{
-		lensOf("L1", "lens area, radii 1 and 2, centres 2 apart", "programming exercise CGL_7_I, sample 1", 1, 2, 2, 1.40306643968573875104),
-		lensOf("L2", "lens area, the small circle inside", "programming exercise CGL_7_I, sample 2", 1, 3, 1, 3.14159265358979311600),
+		lensOf("L1", "lens area, radii 1 and 2, centres 2 apart", "programming exercise CGL_7_I, sample 1, http://47.110.135.197/problem.php?id=8569", 1, 2, 2, 1.40306643968573875104),
+		lensOf("L2", "lens area, the small circle inside", "programming exercise CGL_7_I, sample 2, http://47.110.135.197/problem.php?id=8569", 1, 3, 1, 3.14159265358979311600),
 		lensOf("L4", "lens area of unit circles 1 apart", "2π/3 − √3/2, exact", 1, 1, 1, 1.2283696986087568),
 	}
 	want := expected[geometryWant]("geometry_expected", "")
@@ -126,7 +126,7 @@ func studentChecks() []check {
 		tail float64
 	}{{1, 12.71, 0.05}, {5, 2.57, 0.05}, {10, 2.23, 0.05}, {20, 2.09, 0.05}, {5, 2.65, 0.0455}, {10, 2.28, 0.0455}, {20, 2.13, 0.0455},
 		{5, 4.03, 0.01}, {10, 3.17, 0.01}, {16, 2.92, 0.01}} {
-		out = append(out, check{"M-4", fmt.Sprintf("chance of |t| over %.2f with %d degrees of freedom", row.t, row.nu), "NIST TN 1297 (1994) Table B.1",
+		out = append(out, check{"M-4", fmt.Sprintf("chance of |t| over %.2f with %d degrees of freedom", row.t, row.nu), "NIST TN 1297 (1994) Table B.1, https://www.nist.gov/physical-measurement-laboratory/nist-tn-1297-guidelines-appendix-b-table-b1",
 			published, "", row.tail, 0.012 * row.tail, func() (float64, error) { return tail(row.t, row.nu), nil }}) // t is given to 0.005
 	}
 	return out
@@ -141,7 +141,7 @@ func inspectionChecks() []check {
 		}}
 	}
 	return []check{
-		{"M-11", "roundness from radii 25.0100 and 25.0060: the radial gap of two concentric circles", "ASME Y14.5M 6.4.3 as restated; numbers of the compiler", computed, "mm", 0.0040, 1e-9, func() (float64, error) {
+		{"M-11", "roundness from radii 25.0100 and 25.0060: the radial gap of two concentric circles", "definition: ASME Y14.5M 6.4.3 as restated at https://www.joshuanava.biz/dimensioning-tolerancing/info-lpa.html ; numbers invented", computed, "mm", 0.0040, 1e-9, func() (float64, error) {
 			var p []XY
 			for i := range 24 { // a bore with twelve lobes between the two radii
 				p = append(p, Polar(float64(i)*15*deg, []float64{25.0100, 25.0060}[i%2]))

@@ -25,9 +25,9 @@ const (
 )
 
 var sources = map[string]string{
-	"C1_ggs":           "data: Gander, Golub and Strebel, BIT 34 (1994) 558-578; value: " + outside,
-	"C2_cookbook_full": "data: SciPy Cookbook, Least Squares Circle; value: " + outside,
-	"C3_cookbook_arc":  "data: SciPy Cookbook, Least Squares Circle; value: " + outside,
+	"C1_ggs":           "data: Gander, Golub and Strebel, BIT 34 (1994) 558-578, https://link.springer.com/doi/10.1007/BF01934268 ; value: " + outside,
+	"C2_cookbook_full": "data: SciPy Cookbook, Least Squares Circle, http://www.scipy.org/Cookbook/Least_Squares_Circle ; value: " + outside,
+	"C3_cookbook_arc":  "data: SciPy Cookbook, Least Squares Circle, http://www.scipy.org/Cookbook/Least_Squares_Circle ; value: " + outside,
 	"C4_chernov_w":     "data: N. Chernov (2010) sec. 5.13, W example; value: " + outside,
 	"C5_survey4":       "data: OSGeoLabBp tutorials, circle.rst; value: " + outside,
 	"S1_oval24":        "synthetic, seed 101: off centre and oval; value: " + outside,
@@ -144,7 +144,7 @@ func taubinOf(set string) [3]float64 {
 
 func publishedCircles() []check {
 	chernov := "N. Chernov, test program for geometric circle fits, comment block \"Correct answers\""
-	cookbook := "SciPy Cookbook, Least Squares Circle, summary tables"
+	cookbook := "SciPy Cookbook, Least Squares Circle, summary tables, http://www.scipy.org/Cookbook/Least_Squares_Circle"
 	row := func(id, what, source string, set string, want, tol float64, got func(c *Circle) float64) check {
 		return check{id, what, source, published, "units of the set", want, tol, func() (float64, error) {
 			c, err := fitted(set)

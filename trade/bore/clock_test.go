@@ -63,6 +63,18 @@ func TestWeakSurveysAreWarnedAbout(t *testing.T) {
 	assert.Equal(t, []WarningCode{PoorRepeats}, codes(Readings{Sweeps: append(loose, again)}))
 }
 
+func TestUWall(t *testing.T) {
+	m := made{r: 1.5 * in, places: 12, stations: []float64{0, 3 * in}, u: 0.3 * thou1}
+	s, err := Survey(Readings{Sweeps: m.sweep(nil), UDatum: 0.4 * thou1})
+	require.NoError(t, err)
+	assert.InDelta(t, 0.5*thou1, s.UWall(), 1e-12)
+	m.u, m.noise = 0, thou1
+	s, err = Survey(Readings{Sweeps: m.sweep(seeded(1))})
+	require.NoError(t, err)
+	assert.InDelta(t, thou1, s.UWall(), 0.7*thou1)
+	assert.InDelta(t, max(s.Stations[0].Circle.Sigma, s.Stations[1].Circle.Sigma), s.UWall(), 1e-15)
+}
+
 func TestFourPoint(t *testing.T) {
 	// A bore 10 thou off towards 3 o'clock and 4 thou up, 2 thou oval.
 	f, err := FourPoint(4*thou1+2*thou1, 10*thou1-2*thou1, -4*thou1+2*thou1, -10*thou1-2*thou1)

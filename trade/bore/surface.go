@@ -3,7 +3,6 @@ package bore
 import (
 	"errors"
 	"math"
-	"slices"
 )
 
 // Surface is the wall of the worn bore, readable at any clock position and
@@ -37,34 +36,9 @@ var (
 	errOutside    = errors.New("the axis lies outside the worn bore: check the offset")
 )
 
-// Surface returns the wall that the readings show. Error: no swept station.
-func (s *Surveyed) Surface() (*Surface, error) {
-	if s.wall == nil {
-		return nil, errNoCentre
-	}
-	return s.wall, nil
-}
-
-// draw makes the wall from the stations; nil without a swept one.
-func (s *Surveyed) draw() *Surface {
-	out := &Surface{}
-	for i := range s.Stations {
-		if st := &s.Stations[i]; st.Swept {
-			out.rings = append(out.rings, ringOf(st))
-		}
-	}
-	if len(out.rings) == 0 {
-		return nil
-	}
-	if s.Axis != nil {
-		out.slope = XY{s.Axis.MX, s.Axis.MY}
-	}
-	return out
-}
-
 // SurfaceOf returns a wall made of circular sections, as for a bore that is
 // known only by its size and its offset at each end. Errors: none given, radii
-// out of range (2.5 mm to 1.5 m), sections not at rising depths.
+// out of range (2.5 mm to 1.5 m), sections not at rising depths. Source: plane geometry.
 func SurfaceOf(sections ...Section) (*Surface, error) {
 	out := &Surface{}
 	for i, s := range sections {
@@ -85,31 +59,6 @@ func SurfaceOf(sections ...Section) (*Surface, error) {
 		out.slope = b.Centre.Sub(a.Centre).Times(1 / (b.Z - a.Z))
 	}
 	return out, nil
-}
-
-func ringOf(st *Station) ring {
-	type pair struct{ angle, off float64 }
-	pairs := make([]pair, 0, len(st.Readings))
-	for _, r := range st.Readings {
-		if r.LeftOut {
-			continue
-		}
-		d := Polar(r.Clock, r.Radius).Sub(st.Circle.Centre)
-		pairs = append(pairs, pair{d.Clock(), d.Len() - st.Circle.R})
-	}
-	slices.SortFunc(pairs, func(a, b pair) int {
-		if a.angle < b.angle {
-			return -1
-		}
-		return 1
-	})
-	out := ring{z: st.Z, r: st.Circle.R, c: st.Circle.Centre}
-	both := make([]float64, 2*len(pairs))
-	out.angle, out.off = both[:len(pairs)], both[len(pairs):]
-	for i, p := range pairs {
-		out.angle[i], out.off[i] = p.angle, p.off
-	}
-	return out
 }
 
 // at is the distance off the circle at an angle about its centre.
@@ -201,6 +150,7 @@ func Rays(clock []float64) []Ray {
 // in the direction of each of the rays, in planes across the bar. A tilt of the axis
 // changes such a distance by a share of tilt²/2, which is left out: two parts in
 // a million for 24 thou per foot. Error: the axis lies outside the worn bore.
+// Source: law of cosines; straight lines between readings are our choice.
 func (s *Surface) Row(axis Line, z float64, rays []Ray, out []float64) error {
 	cut := s.slice(z)
 	e := cut.c.Sub(axis.At(z))
@@ -271,11 +221,11 @@ func (s *Surface) Stations() []float64 {
 	return out
 }
 
-// Roughness bounds by how much the wall can stick out of the straight line
+// GridError bounds by how much the wall can stick out of the straight line
 // between two clock positions that are step apart, m, seen from axis between the
 // depths 0 and length: e·(1 − cos(step/2)) for the offset, and half a step along
-// the steepest of the readings.
-func (s *Surface) Roughness(axis Line, length, step float64) float64 {
+// the steepest of the readings. Errors: none. Source: plane geometry.
+func (s *Surface) GridError(axis Line, length, step float64) float64 {
 	offset, steep := 0.0, 0.0
 	for _, z := range append(s.Stations(), 0, length) {
 		cut := s.slice(z)

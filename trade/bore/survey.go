@@ -36,7 +36,8 @@ type Surveyed struct {
 	// the wall from the bar, readings and the circle between them, m.
 	LeastRadius, GreatestRadius Place
 
-	wall *Surface
+	wall   *Surface
+	uDatum float64
 }
 
 // Place is a spot on the wall.
@@ -66,7 +67,7 @@ func Survey(in Readings) (*Surveyed, error) {
 	if err := in.check(); err != nil {
 		return nil, err
 	}
-	s := &Surveyed{Length: in.Length}
+	s := &Surveyed{Length: in.Length, uDatum: in.UDatum}
 	s.Stations, s.Repeats = in.stations()
 	for i := range s.Stations {
 		if err := s.section(&s.Stations[i]); err != nil {
@@ -76,7 +77,7 @@ func Survey(in Readings) (*Surveyed, error) {
 	if s.Length == 0 {
 		s.Length = s.Stations[len(s.Stations)-1].Z
 	}
-	if err := s.through(in.UDatum); err != nil {
+	if err := s.through(); err != nil {
 		return nil, err
 	}
 	s.wall = s.draw()
@@ -134,8 +135,8 @@ func (s *Surveyed) section(st *Station) error {
 	return nil
 }
 
-// leastArc is the shortest arc that is still fitted, 60°: below it even a reading
-// of a tenth of a thou moves the centre by thous.
+// leastArc is the shortest arc that is still fitted, 60°: there an error of a
+// reading already moves the centre many times as far.
 const leastArc = math.Pi/3 - sameClock
 
 var (
@@ -165,7 +166,7 @@ func (st *Station) Cov() (xx, xy, yy float64) {
 func (st *Station) centreCov() cov2 { return st.Circle.cov().plusRound(st.UForm) }
 
 // through lays axis and cylinder through the stations.
-func (s *Surveyed) through(uDatum float64) error {
+func (s *Surveyed) through() error {
 	var at []Centre
 	var points []Point3
 	for i := range s.Stations {
@@ -183,7 +184,7 @@ func (s *Surveyed) through(uDatum float64) error {
 	if len(at) < 2 {
 		return nil
 	}
-	axis, err := FitAxis(at, uDatum)
+	axis, err := FitAxis(at, s.uDatum)
 	if err != nil {
 		return err
 	}

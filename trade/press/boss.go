@@ -21,7 +21,7 @@ func BossShapes() []string { return []string{"closed", "split"} }
 
 const (
 	leastWallOfBore = 0.1  // thinnest wall over bore
-	leastWallEven   = 0.25 // thinnest wall over thickest
+	leastWallEven   = 0.25 // thinnest wall over the smaller of thickest wall and bore
 )
 
 // BossInput describes the metal round a bore.
@@ -50,8 +50,8 @@ var wallRange = bounds{"wall round the bore", 0.01 * inch, 100 * inch, units.Len
 //
 // Valid for D 0.1 to 80 in, walls 0.01 to 100 in. Refused, because a ring
 // formula would promise a grip that is not there: a split boss; a thinnest
-// wall under a tenth of the bore; a thinnest wall under a quarter of the
-// thickest. Source: common practice, no source.
+// wall under a tenth of the bore; a thinnest wall under a quarter of both the
+// bore and the thickest. Source: common practice, no source.
 func Boss(in BossInput) (BossResult, error) {
 	if err := firstError(diameterRange.check(in.Bore), wallRange.check(in.LeastWall), wallRange.check(in.GreatestWall)); err != nil {
 		return BossResult{}, err
@@ -65,8 +65,8 @@ func Boss(in BossInput) (BossResult, error) {
 		return BossResult{}, errors.New("the least wall is larger than the greatest; check which is which")
 	case in.LeastWall < leastWallOfBore*in.Bore:
 		return BossResult{}, errors.New("the ear is thinner than a tenth of the bore: it stretches and bends like a strap, and no ring formula says how hard it grips")
-	case in.LeastWall < leastWallEven*in.GreatestWall:
-		return BossResult{}, errors.New("the wall at its thinnest is under a quarter of its thickest: all the stretch gathers in the thin place, and no ring formula says how hard it grips")
+	case in.LeastWall < leastWallEven*min(in.GreatestWall, in.Bore):
+		return BossResult{}, errors.New("the wall at its thinnest is under a quarter of the bore, and of its thickest: all the stretch gathers in the thin place, and no ring formula says how hard it grips")
 	}
 	return BossResult{In: in, Least: in.Bore + 2*in.LeastWall, Most: in.Bore + 2*in.GreatestWall}, nil
 }

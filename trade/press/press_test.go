@@ -147,6 +147,8 @@ func TestBossRefusals(t *testing.T) {
 			assert.ErrorContains(t, err, c.says)
 		})
 	}
+	_, err := Boss(BossInput{4 * inch, 1.5 * inch, 10 * inch, ClosedBoss})
+	require.NoError(t, err, "a sound ear on a thick body lies between its two rings")
 	r, err := Boss(BossInput{4 * inch, inch, 2.5 * inch, ClosedBoss})
 	require.NoError(t, err)
 	assert.InDelta(t, 6*inch, r.Least, 1e-12)

@@ -48,11 +48,11 @@ type LevelInput struct {
 
 // LevelResult is how to bring them level.
 type LevelResult struct {
-	In    LevelInput
-	SlopX float64    // rise along x, 1
-	SlopY float64    // rise along y, 1
-	Tilt  float64    // of the plane, rad
-	Raise [3]float64 // m
+	In     LevelInput
+	SlopeX float64    // rise along x, 1
+	SlopeY float64    // rise along y, 1
+	Tilt   float64    // of the plane, rad
+	Raise  [3]float64 // m
 }
 
 // LevelThree returns how much to raise each of three jacks to bring the part
@@ -74,17 +74,17 @@ func LevelThree(in LevelInput) (LevelResult, error) {
 	ax, ay, az := p[1].X-p[0].X, p[1].Y-p[0].Y, z[1]-z[0]
 	bx, by, bz := p[2].X-p[0].X, p[2].Y-p[0].Y, z[2]-z[0]
 	det := ax*by - ay*bx
-	r.SlopX = (az*by - ay*bz) / det
-	r.SlopY = (ax*bz - az*bx) / det
-	r.Tilt = math.Atan(math.Hypot(r.SlopX, r.SlopY))
+	r.SlopeX = (az*by - ay*bz) / det
+	r.SlopeY = (ax*bz - az*bx) / det
+	r.Tilt = math.Atan(math.Hypot(r.SlopeX, r.SlopeY))
 	return r, nil
 }
 
 // Steps gives the worked lines of the levelling.
 func (r LevelResult) Steps() []trade.Step {
 	return append([]trade.Step{
-		{Name: "slope along x", Formula: "a of z = ax + by + c", Kind: units.Number, Value: r.SlopX},
-		{Name: "slope along y", Formula: "b of z = ax + by + c", Kind: units.Number, Value: r.SlopY},
+		{Name: "slope along x", Formula: "a of z = ax + by + c", Kind: units.Number, Value: r.SlopeX},
+		{Name: "slope along y", Formula: "b of z = ax + by + c", Kind: units.Number, Value: r.SlopeY},
 		{Name: "tilt", Formula: "atan(√(a²+b²))", Kind: units.Angle, Value: r.Tilt, Unit: "thou_per_ft"},
 	}, raiseSteps(r.Raise)...)
 }

@@ -45,7 +45,7 @@ func (p Process) String() string {
 
 // Efficiency returns the average deposition efficiency of a process: weld metal
 // over filler used, 1. For stick the stub is in it. Error: an unknown process.
-// Source: averages of a filler-metal handbook's consumption chapter; which value
+// Source: averages in ESAB, Calculating Filler Metal Consumption; which value
 // belongs to which process is from memory.
 func (p Process) Efficiency() (float64, error) {
 	if int(p) >= len(processes) {
@@ -73,8 +73,8 @@ type Filler struct {
 //
 //	m = ρ·V,  used = m/E,  t = m/R
 //
-// Errors: a *trade.RangeError. Source: consumption chapter of a filler-metal
-// handbook (P = W·L/E); arithmetic.
+// Errors: a *trade.RangeError. Source: ESAB, Calculating Filler Metal
+// Consumption (P = W·L/E); arithmetic.
 func MakeFiller(j FillerJob) (Filler, error) {
 	if j.Density == 0 {
 		j.Density = SteelDensity
@@ -112,7 +112,7 @@ func DepositMass(volume, density float64) (float64, error) {
 //	used = m/E
 //
 // weld metal m kg, 0 to 10 t; deposition efficiency E, 0.3 to 1. Errors: a
-// *trade.RangeError. Source: filler-metal handbook, P = W·L/E.
+// *trade.RangeError. Source: ESAB, Calculating Filler Metal Consumption, P = W·L/E.
 func FillerUsed(deposit, efficiency float64) (float64, error) {
 	if err := limMass.check(deposit); err != nil {
 		return 0, err
@@ -144,8 +144,8 @@ func ArcTime(deposit, rate float64) (float64, error) {
 //	w = A·ρ
 //
 // cross-section A m², 0 to 0.1 (a fillet: half the product of its legs); density
-// ρ kg/m³, 1000 to 20 000. Errors: a *trade.RangeError. Source: filler-metal
-// handbook, ½·B·A·12·ρ in lb/ft.
+// ρ kg/m³, 1000 to 20 000. Errors: a *trade.RangeError. Source: ESAB,
+// Calculating Filler Metal Consumption, ½·B·A·12·ρ in lb/ft.
 func BeadMass(area, density float64) (float64, error) {
 	if err := limArea.check(area); err != nil {
 		return 0, err
@@ -226,7 +226,7 @@ func MeltOff(diameter, speed, density float64) (float64, error) {
 //	R = m/t
 //
 // weld metal m kg, 0 to 10 t; arc time t s, 1 to 1e6. Errors: a
-// *trade.RangeError. Source: a welding-consumables maker's deposition-rate test.
+// *trade.RangeError. Source: deposition-rate test sheet of CIGWELD.
 func DepositionRate(deposit, time float64) (float64, error) {
 	if err := limMass.check(deposit); err != nil {
 		return 0, err
@@ -242,7 +242,7 @@ func DepositionRate(deposit, time float64) (float64, error) {
 //	E = m/used
 //
 // both kg, 0 to 10 t. Errors: a *trade.RangeError; no filler; more metal than
-// filler. Source: filler-metal handbook, definition.
+// filler. Source: ESAB filler metal handbook, definition.
 func DepositionEfficiency(deposit, used float64) (float64, error) {
 	if err := limMass.check(deposit); err != nil {
 		return 0, err

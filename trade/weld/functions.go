@@ -83,7 +83,7 @@ func fillerFunctions() []trade.Function {
 		Formula: "used = m/E",
 		Params:  []trade.Param{paramDeposit, limEfficiency.param("efficiency", "Deposition efficiency")},
 		Results: []trade.Result{result("filler", "Filler used, stubs and spatter included", units.Mass, "lb", units.Up)},
-		Source:  "consumption chapter of a filler-metal handbook, P = W·L/E", Example: "weld.filler_needed(lb(2.67), percent(62))",
+		Source:  "ESAB, Calculating Filler Metal Consumption, P = W·L/E", Example: "weld.filler_needed(lb(2.67), percent(62))",
 		Call: func(in trade.Args, out []float64) error {
 			v, err := FillerUsed(in.X[0], in.X[1])
 			return one(out, v, err)
@@ -92,7 +92,7 @@ func fillerFunctions() []trade.Function {
 		Name: "weld.process_efficiency", About: "Average deposition efficiency of a process.",
 		Formula: "table", Params: []trade.Param{paramProcess},
 		Results: []trade.Result{result("efficiency", "Weld metal over filler used", units.Ratio, "percent", units.Down)},
-		Source:  "averages of a filler-metal handbook; which value belongs to which process is from memory", Example: `weld.process_efficiency("flux-cored wire, gas")`,
+		Source:  "averages in ESAB, Calculating Filler Metal Consumption; which value belongs to which process is from memory", Example: `weld.process_efficiency("flux-cored wire, gas")`,
 		Call: func(in trade.Args, out []float64) error {
 			i, err := choice(in.X[0], len(processes), errProcess)
 			if err != nil {
@@ -106,7 +106,7 @@ func fillerFunctions() []trade.Function {
 		Formula: "E = m/used",
 		Params:  []trade.Param{paramDeposit, limMass.param("used", "Filler used")},
 		Results: []trade.Result{result("efficiency", "Weld metal over filler used", units.Ratio, "percent", units.Down)},
-		Source:  "filler-metal handbook, definition", Example: "weld.deposition_efficiency(lb(3), lb(4))",
+		Source:  "ESAB filler metal handbook, definition", Example: "weld.deposition_efficiency(lb(3), lb(4))",
 		Call: func(in trade.Args, out []float64) error {
 			v, err := DepositionEfficiency(in.X[0], in.X[1])
 			return one(out, v, err)
@@ -126,7 +126,7 @@ func fillerFunctions() []trade.Function {
 		Formula: "R = m/t",
 		Params:  []trade.Param{paramDeposit, limTime.param("time", "Arc time")},
 		Results: []trade.Result{result("rate", "Weld metal laid per arc time", units.MassRate, "lb_per_hour", units.Down)},
-		Source:  "a welding-consumables maker's deposition-rate test", Example: "weld.deposition_rate(kg(0.095), s(60))",
+		Source:  "deposition-rate test sheet of CIGWELD", Example: "weld.deposition_rate(kg(0.095), s(60))",
 		Call: func(in trade.Args, out []float64) error {
 			v, err := DepositionRate(in.X[0], in.X[1])
 			return one(out, v, err)
@@ -136,7 +136,7 @@ func fillerFunctions() []trade.Function {
 		Formula: "w = A·ρ",
 		Params:  []trade.Param{limArea.param("area", "Cross-section of the bead"), paramDensity},
 		Results: []trade.Result{result("mass_per_length", "Weld metal per length", units.MassPerLength, "lb_per_ft", units.Up)},
-		Source:  "filler-metal handbook", Example: "weld.bead_mass(sqin(0.125))",
+		Source:  "ESAB, Calculating Filler Metal Consumption", Example: "weld.bead_mass(sqin(0.125))",
 		Call: func(in trade.Args, out []float64) error {
 			v, err := BeadMass(in.X[0], in.X[1])
 			return one(out, v, err)

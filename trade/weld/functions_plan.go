@@ -53,7 +53,7 @@ func planFunctions() []trade.Function {
 			limSetRadius.param("set_radius", "Radius at which the indicator reads zero; 0 if the readings are radii"),
 			paramFinish, paramTruing, paramAllowance, paramLayer,
 			limLayers.param("layers", "Layers planned all over"),
-			limBoss.param("boss_diameter", "Outside diameter of the boss; 0 if not known"),
+			limBoss.param("boss_diameter", "Outside diameter of the boss, taken as centred on the true axis; 0 if not known"),
 			limLength.param("bore_length", "Face to face"),
 			with(limShift.param("axis_x_near", "True axis at the near face, from the bar, to 3 o'clock"), 0),
 			with(limShift.param("axis_y_near", "True axis at the near face, from the bar, to 12 o'clock"), 0),

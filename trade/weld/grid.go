@@ -45,7 +45,7 @@ func (p *Plan) lay() error {
 			return err
 		}
 	}
-	p.GridError = j.Surface.Roughness(j.Axis, j.Length, 2*math.Pi/float64(j.Clocks))
+	p.GridError = j.Surface.GridError(j.Axis, j.Length, 2*math.Pi/float64(j.Clocks))
 	return nil
 }
 
