@@ -51,7 +51,7 @@ func TestSearch(t *testing.T) {
 		want  []string
 	}{
 		{"egged", []string{"oval-link", "round-lever"}}, // the word itself before its synonym
-		{"out of round", []string{"round-lever", "oval-link"}},
+		{"out of round", []string{"oval-link", "round-lever"}}, // a phrase counts as its idea, told three times in the first
 		{"seized", []string{"pin-a", "pin-b"}}, // equals by name
 		{`3.125"`, []string{"oval-link", "pin-a", "pin-b"}},
 		{"79.4 mm", []string{"pin-a", "pin-b", "oval-link"}},

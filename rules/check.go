@@ -25,6 +25,7 @@ const (
 // scope says what a name in an expression means.
 type scope interface {
 	lookup(name string) (slot int, t Type, ok bool)
+	broken(name string) bool // a value with a mistake of its own
 	names() []string
 }
 
@@ -153,6 +154,10 @@ func (c *checker) identifier(name string, at *node) *node {
 		return at
 	}
 	slot, t, ok := c.scope.lookup(name)
+	if !ok && c.scope.broken(name) {
+		c.failed = true // it is reported where it is written
+		return bad(at)
+	}
 	if !ok && c.library.groups[name] {
 		return c.fail(at, name+" is a group of functions", "call one of them with its values in brackets; work --list "+name+" shows them")
 	}

@@ -149,13 +149,12 @@ var logicFunctions = map[string]string{
 	"between": "whether a value lies from one limit to the other, both included",
 }
 
-// reserved reports whether a name already means something in the language.
-func (l *Library) reserved(name string) bool {
-	_, isMath := mathFunctions[name]
-	_, isLogic := logicFunctions[name]
+// reserved reports whether a name already means something in the language. The
+// names of functions and units are free: they only mean something with a
+// bracket behind them.
+func reserved(name string) bool {
 	_, isConstant := constants[name]
-	_, isUnit := units.Named(name)
-	return isMath || isLogic || isConstant || isUnit || l.groups[name] || keywords[name]
+	return isConstant || keywords[name]
 }
 
 var keywords = map[string]bool{"and": true, "or": true, "not": true, "in": true, "true": true, "false": true, "nil": true, "let": true, "if": true, "else": true, "matches": true, "contains": true, "startsWith": true, "endsWith": true}

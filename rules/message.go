@@ -32,6 +32,7 @@ func (b *builder) checkMessage(scope scope, text source.Text) {
 		record, field, isField := strings.Cut(name, ".")
 		_, t, ok := scope.lookup(record)
 		switch {
+		case !ok && scope.broken(record):
 		case !ok:
 			b.report.At(text, fmt.Sprintf("{%s} is not a reading or a value here", name), source.Suggest(record, scope.names()))
 		case isField && indexOf(fieldNames(t.Fields), field) < 0:

@@ -179,6 +179,8 @@ func (s setScope) lookup(name string) (int, Type, bool) {
 	return 0, Type{}, false
 }
 
+func (s setScope) broken(string) bool { return false }
+
 func (s setScope) names() []string {
 	var names []string
 	for _, d := range s.set.Readings {
@@ -301,7 +303,7 @@ func (b *builder) goodName(name source.Text) bool {
 	case !nameForm.MatchString(name.Value):
 		b.report.At(name, fmt.Sprintf("%q cannot be used in an expression", name.Value), "write names with small letters, digits and _")
 		return false
-	case b.set.library.reserved(name.Value):
+	case reserved(name.Value):
 		b.report.At(name, fmt.Sprintf("%s already means something in the rule language", name.Value), "choose another name")
 		return false
 	}
@@ -449,10 +451,15 @@ func (s sheetScope) lookup(name string) (int, Type, bool) {
 	}
 	v := s.b.value(name)
 	if v == nil {
-		// Already reported; a quiet stand-in keeps this from being reported twice.
 		return 0, Type{}, false
 	}
 	return v.slot, v.Type, true
+}
+
+// broken reports whether a name is a value whose own mistake was reported.
+func (s sheetScope) broken(name string) bool {
+	state, ok := s.b.values[name]
+	return ok && s.sees(state.sheet.Name.Value) && state.value == nil
 }
 
 func (s sheetScope) names() []string {

@@ -25,3 +25,4 @@ func tradeFunctions() [][]trade.Function {
 		weld.Functions(),
 	}
 }
+
