@@ -125,17 +125,21 @@ type example struct {
 	verdict         rules.Verdict
 	stops           []string // rules that stop or caution, sorted
 	waits           []string // readings it waits for
+	midway          bool     // the job stands still in the middle: the rest is not taken yet
 }
 
 var examples = []example{
-	{"pre-lift-go", "pre-lift", rules.Go, nil, nil},
-	{"pre-lift-sling", "pre-lift", rules.Go, nil, nil},
-	{"pre-lift-lug", "pre-lift", rules.Go, nil, nil},
-	{"pre-lift-table", "pre-lift", rules.Go, nil, nil},
-	{"pre-lift-table-edge", "pre-lift", rules.Stop, []string{"table-edge"}, nil},
-	{"pre-lift-overload", "pre-lift", rules.Stop, []string{"truck-overload"}, nil},
-	{"pre-lift-flat-sling", "pre-lift", rules.Stop, []string{"sling-angle", "sling-overload"}, nil},
-	{"pre-lift-no-weight", "pre-lift", rules.Waiting, nil, []string{"part_weight", "weight_known_by"}},
+	{"pre-lift-go", "pre-lift", rules.Go, nil, nil, false},
+	{"pre-lift-sling", "pre-lift", rules.Go, nil, nil, false},
+	{"pre-lift-lug", "pre-lift", rules.Go, nil, nil, false},
+	{"pre-lift-table", "pre-lift", rules.Go, nil, nil, false},
+	{"pre-lift-table-edge", "pre-lift", rules.Stop, []string{"table-edge"}, nil, false},
+	{"pre-lift-overload", "pre-lift", rules.Stop, []string{"truck-overload"}, nil, false},
+	{"pre-lift-flat-sling", "pre-lift", rules.Stop, []string{"sling-angle", "sling-overload"}, nil, false},
+	{"pre-lift-no-weight", "pre-lift", rules.Waiting, nil, []string{"part_weight", "weight_known_by"}, false},
+	{"link-go", "link", rules.Go, nil, nil, false},
+	{"link-stop", "link", rules.Stop, []string{"trued-clean", "wall-least"}, nil, true},
+	{"link-offset", "link", rules.Stop, []string{"offset-unexplained"}, nil, true},
 }
 
 func runExample(t *testing.T, file, checklist string) *Report {
@@ -169,7 +173,9 @@ func TestShippedExamples(t *testing.T) {
 			sort.Strings(against)
 			sort.Strings(e.stops)
 			assert.Equal(t, e.stops, against)
-			assert.Equal(t, e.waits, r.Waiting)
+			if !e.midway {
+				assert.Equal(t, e.waits, r.Waiting)
+			}
 			assert.Equal(t, e.verdict, r.Verdict)
 			if e.verdict != rules.Go {
 				return

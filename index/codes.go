@@ -1,6 +1,9 @@
 package index
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A code is a drawing, tag or rod number: letters and digits that are no word.
 type code struct {
@@ -57,6 +60,15 @@ func joined(written string) string {
 	return strings.Join(strings.FieldsFunc(strings.ToLower(written), func(r rune) bool {
 		return r == '-' || r == '.' || r == '/'
 	}), "")
+}
+
+// isNumber holds for the digits of a quantity. With a letter behind them, as in
+// 2217C, they may be a code after all, and are both.
+func (c code) isNumber(quantities []quantity) bool {
+	if digitsIn(c.text)+1 < len(c.text) { // the mark counts one
+		return false
+	}
+	return slices.ContainsFunc(quantities, func(q quantity) bool { return q.start <= c.start && c.end <= q.end })
 }
 
 // pieces are the heads and tails of a code and of each run of letters or digits in it.

@@ -181,9 +181,9 @@ func (ix *Index) same(q quantity) []clause {
 	})
 	var list []clause
 	for _, k := range found[:min(mostSame, len(found))] {
-		weight := 1.0
-		if off(k) > 2*closest*math.Abs(q.value) {
-			weight = nearWeight
+		weight := nearWeight
+		if k.term() == q.term() {
+			weight = 1
 		}
 		list = append(list, clause{k.term(), weight})
 	}

@@ -50,9 +50,9 @@ func TestSearch(t *testing.T) {
 		query string
 		want  []string
 	}{
-		{"egged", []string{"oval-link", "round-lever"}}, // the word itself before its synonym
+		{"egged", []string{"oval-link", "round-lever"}},        // the word itself before its synonym
 		{"out of round", []string{"oval-link", "round-lever"}}, // a phrase counts as its idea, told three times in the first
-		{"seized", []string{"pin-a", "pin-b"}}, // equals by name
+		{"seized", []string{"pin-a", "pin-b"}},                 // equals by name
 		{`3.125"`, []string{"oval-link", "pin-a", "pin-b"}},
 		{"79.4 mm", []string{"pin-a", "pin-b", "oval-link"}},
 		{"2217", []string{"round-lever"}},

@@ -72,7 +72,7 @@ func (r *reader) stem(s string, known stems) string {
 
 // words gives the stems of text in order, stop words included.
 func (r *reader) words(text string, known stems) []word {
-	var list []word
+	list := make([]word, 0, len(text)/5) // a word and its blank, about
 	for i := 0; i < len(text); {
 		end := wordEnd(text, i)
 		if end == i {
@@ -127,7 +127,8 @@ type reading struct {
 
 // terms are the words and the ideas.
 func (r reading) terms() []term {
-	list := slices.Clone(r.words)
+	list := make([]term, len(r.words), len(r.words)+len(r.ideas))
+	copy(list, r.words)
 	for _, i := range r.ideas {
 		list = append(list, i.term)
 	}
@@ -137,10 +138,10 @@ func (r reading) terms() []term {
 func (r *reader) read(text string, known stems) reading {
 	var out reading
 	out.quantities = r.quantities(text)
-	rest := blank(text, out.quantities)
-	out.codes = codes(rest)
-	words := r.words(rest, known)
+	out.codes = slices.DeleteFunc(codes(text), func(c code) bool { return c.isNumber(out.quantities) })
+	words := r.words(blank(text, out.quantities), known)
 	out.ideas = r.synonyms.ideas(words)
+	out.words = make([]term, 0, len(words))
 	for _, w := range words {
 		if !w.stop {
 			out.words = append(out.words, w.term)

@@ -184,10 +184,10 @@ func (c *checker) unary(n *ast.UnaryNode, at *node) *node {
 			return a
 		}
 		at.op = opNeg
-		return folded(at)
+		return c.fold(at)
 	default: // not, !
 		if !a.typ.isYesNo() {
-			return c.fail(at, "not needs a yes/no, and this is "+a.typ.String(), "compare it with something first")
+			return c.fail(at, "not needs a yes/no, and this is "+a.typ.String(), "put brackets round what follows it: not (a == b)")
 		}
 		at.op, at.args = opNot, []*node{condition(a)}
 		return at
@@ -271,7 +271,7 @@ func (c *checker) sum(operator string, at *node) *node {
 		verb := map[op]string{opAdd: "adds %s and %s", opSub: "takes %[2]s from %[1]s"}[at.op]
 		return c.fail(at, fmt.Sprintf(verb, a, b), mixHint(a, b))
 	}
-	return folded(at)
+	return c.fold(at)
 }
 
 // mixHint helps where a bare number stands beside a quantity.
@@ -311,7 +311,7 @@ func (c *checker) product(operator string, at *node) *node {
 	if a.isBare() && b.isBare() {
 		at.typ = kindType(units.Number)
 	}
-	return folded(at)
+	return c.fold(at)
 }
 
 func (c *checker) power(at *node) *node {
@@ -337,7 +337,7 @@ func (c *checker) power(at *node) *node {
 		}
 		at.typ = derived(d)
 	}
-	return folded(at)
+	return c.fold(at)
 }
 
 func (c *checker) compare(operator string, at *node) *node {
@@ -461,14 +461,18 @@ func (c *checker) logic(operator string, at *node) *node {
 	return at
 }
 
-// folded works out at once what has only constants in it.
-func folded(n *node) *node {
+// fold works out at once what has only constants in it.
+func (c *checker) fold(n *node) *node {
 	for _, a := range n.args {
 		if a.op != opConst {
 			return n
 		}
 	}
-	return &node{op: opConst, value: evalConst(n), typ: n.typ, from: n.from, to: n.to}
+	v := evalConst(n)
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return c.fail(n, "this is not a finite number", "look for a division by zero or a huge power")
+	}
+	return &node{op: opConst, value: v, typ: n.typ, from: n.from, to: n.to}
 }
 
 func evalConst(n *node) float64 {

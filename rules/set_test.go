@@ -49,11 +49,15 @@ func testLibrary() *Library {
 
 func compileText(t *testing.T, text string) (*Set, error) {
 	t.Helper()
+	return compileSheetText(text, testLibrary())
+}
+
+func compileSheetText(text string, l *Library) (*Set, error) {
 	sheet, err := ReadSheet(&source.File{Name: "truck.yaml", Text: text})
 	if err != nil {
 		return nil, err
 	}
-	return CompileSheet(testLibrary(), NoShelf{}, sheet)
+	return CompileSheet(l, NoShelf{}, sheet)
 }
 
 const truckSheet = `sheet: truck

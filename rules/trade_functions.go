@@ -25,4 +25,3 @@ func tradeFunctions() [][]trade.Function {
 		weld.Functions(),
 	}
 }
-
