@@ -156,10 +156,16 @@ func (r *Report) evaluateValues() {
 	r.frame.err = nil
 }
 
+const overflow = "a number too large to be true"
+
 // work fills the slots of a value.
 func (f *frame) work(v *Value) {
 	if v.run == nil {
-		f.x[v.slot] = v.eval[0](f)
+		f.x[v.slot] = v.eval(f)
+		if math.IsInf(f.x[v.slot], 0) {
+			f.refuse(refusal(overflow))
+			f.x[v.slot] = math.NaN()
+		}
 		return
 	}
 	known := v.run(f)

@@ -44,6 +44,9 @@ func (l *leaf) work(f *frame, s *leafState) {
 	}
 	a, b := l.small(f), l.large(f)
 	s.margin, s.err = b-a, f.err
+	if math.IsInf(a, 0) || math.IsInf(b, 0) {
+		s.margin, s.err = math.NaN(), refusal(overflow)
+	}
 	s.scale = math.Max(math.Abs(a), math.Abs(b))
 	s.use = use(a, b)
 }

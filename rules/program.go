@@ -70,25 +70,32 @@ func arithmetic(o op, a, b numeric) numeric {
 	case opMul:
 		return func(f *frame) float64 { return a(f) * b(f) }
 	case opDiv:
-		return func(f *frame) float64 { return finite(f, a(f)/b(f), "a division by zero") }
+		return guarded(a, b, func(x, y float64) float64 { return x / y }, "a division by zero")
 	}
-	return func(f *frame) float64 { return finite(f, math.Pow(a(f), b(f)), "a power that is not a number") }
+	return guarded(a, b, math.Pow, "a power that is not a number")
+}
+
+// guarded refuses a result that is not finite. NaN from a missing reading
+// passes through.
+func guarded(a, b numeric, f func(x, y float64) float64, what refusal) numeric {
+	return func(fr *frame) float64 {
+		x, y := a(fr), b(fr)
+		if x != x || y != y {
+			return math.NaN()
+		}
+		v := f(x, y)
+		if v != v || math.IsInf(v, 0) {
+			fr.refuse(what)
+			return math.NaN()
+		}
+		return v
+	}
 }
 
 // refusal is an error made once, so that meeting it costs no memory.
 type refusal string
 
 func (r refusal) Error() string { return string(r) }
-
-// finite turns an infinite result into a refusal. NaN from a missing reading
-// passes through.
-func finite(f *frame, v float64, what refusal) float64 {
-	if math.IsInf(v, 0) {
-		f.refuse(what)
-		return math.NaN()
-	}
-	return v
-}
 
 func (f *frame) refuse(err error) {
 	if f.err == nil {

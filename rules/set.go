@@ -420,7 +420,7 @@ func (b *builder) compileValue(v *Value) {
 		b.report.At(v.expr.text, "a record is named as a whole only where it is worked out", "name one of its fields")
 		return
 	}
-	v.eval = []numeric{c.compile(root)}
+	v.eval = c.compile(root)
 }
 
 // sheetScope lets an expression name what its sheet declares and uses.
