@@ -46,7 +46,7 @@ type Value struct {
 
 	expr *expression
 	slot int
-	eval []numeric // one for each field of a record, else one
+	eval numeric // of a plain value; nil when run fills the results of a call
 	run  func(f *frame) bool
 	out  int
 }
