@@ -194,12 +194,19 @@ func slack(digits string, written float64) float64 {
 	if _, decimals, found := strings.Cut(digits, "."); found {
 		half = 0.5 * math.Pow10(-len(decimals))
 	} else if !strings.Contains(digits, "/") {
-		whole := plainDigits(digits)
-		zeros := len(whole) - len(strings.TrimRight(whole, "0"))
-		half = 0.5 * math.Pow10(zeros)
+		half = 0.5 * math.Pow10(roundedZeros(plainDigits(digits)))
 	}
 	size := math.Abs(written)
 	return min(max(half, closest*size), widest*size)
+}
+
+// roundedZeros counts the zeros at the end of 840 and 1850, which are rounded; the
+// one of 80 mm is not.
+func roundedZeros(whole string) int {
+	if len(whole) < 3 {
+		return 0
+	}
+	return len(whole) - len(strings.TrimRight(whole, "0"))
 }
 
 func plainDigits(s string) string { return strings.ReplaceAll(s, ",", "") }

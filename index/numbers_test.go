@@ -67,6 +67,7 @@ func TestQuantitiesThatAreNear(t *testing.T) {
 		{"1,850 lb", "840 kg", true},
 		{"225 F", "107 C", true},
 		{"3-1/8 in", "3-1/4 in", false},
+		{"80 mm", "79.4 mm", false},
 		{"3.500 in", "3.540 in", false},
 		{".030 in", ".040 in", false},
 		{"3-1/8 in", "3-1/8 lb", false},
