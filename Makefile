@@ -1,7 +1,7 @@
 # The two commands a person needs are in README.md; the rest is for developers.
 STATICCHECK = honnef.co/go/tools/cmd/staticcheck@v0.8.2
 
-.PHONY: check format vet lint test wasm build
+.PHONY: check format vet lint test wasm build checks
 
 # Everything that must hold before a change lands.
 check: format vet lint wasm test
@@ -24,3 +24,8 @@ test:
 
 build:
 	go build -o gudgeon ./cmd/gudgeon
+
+# Writes testdata/checks and testdata/CHECKS.md anew; read what changed.
+checks:
+	go test ./trade/... ./units ./rules -run "Checks|Sizes" -update
+	go test ./internal/outside -update

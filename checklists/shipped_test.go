@@ -120,6 +120,30 @@ func TestShippedStepsAreWritten(t *testing.T) {
 	}
 }
 
+// The examples that sheets and checklists carry come out as they say, show every
+// rule both ways and reach every step.
+func TestShippedIsProven(t *testing.T) {
+	shop := OpenShop(Shipped())
+	for _, name := range shop.SheetNames() {
+		set, err := rules.Compile(rules.Trade(), shop, []source.Text{source.Plain("test", name)})
+		require.NoError(t, err)
+		sheet, err := shop.Sheet(name)
+		require.NoError(t, err)
+		proof, err := sheet.Prove(set)
+		require.NoError(t, err)
+		assert.Empty(t, proof.Failures, name)
+		assert.Empty(t, proof.Unseen, name)
+	}
+	for _, name := range shop.ChecklistNames() {
+		p, err := shop.Procedure(name)
+		require.NoError(t, err)
+		proof, err := p.Prove()
+		require.NoError(t, err)
+		assert.Empty(t, proof.Failures, name)
+		assert.Empty(t, proof.NeverReached, name)
+	}
+}
+
 type example struct {
 	file, checklist string
 	verdict         rules.Verdict
@@ -137,6 +161,11 @@ var examples = []example{
 	{"pre-lift-overload", "pre-lift", rules.Stop, []string{"truck-overload"}, nil, false},
 	{"pre-lift-flat-sling", "pre-lift", rules.Stop, []string{"sling-angle", "sling-overload"}, nil, false},
 	{"pre-lift-no-weight", "pre-lift", rules.Waiting, nil, []string{"part_weight", "weight_known_by"}, false},
+	{"press-in-go", "press-in", rules.Go, nil, nil, false},
+	{"press-in-cold", "press-in", rules.Go, nil, nil, false},
+	{"bushing-swap-go", "bushing-swap", rules.Go, nil, nil, false},
+	{"pin-boss-go", "pin-boss", rules.Go, nil, nil, false},
+	{"bucket-ear-go", "bucket-ear", rules.Go, nil, nil, false},
 	{"link-go", "link", rules.Go, nil, nil, false},
 	{"link-stop", "link", rules.Stop, []string{"trued-clean", "wall-least"}, nil, true},
 	{"link-offset", "link", rules.Stop, []string{"offset-unexplained"}, nil, true},

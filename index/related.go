@@ -58,7 +58,7 @@ func (ix *Index) telling(n kb.Note) []clause {
 		return cmp.Or(cmp.Compare(b.weight, a.weight), cmp.Compare(a.text, b.text))
 	})
 	list = list[:min(mostTerms, len(list))]
-	for i := range list { // weights chose; bleve weighs by rarity itself
+	for i := range list { // rarity has chosen; the search weighs by it again
 		list[i].weight = 1
 		if isIdea(list[i].text) {
 			list[i].weight = ideaWeight

@@ -33,7 +33,7 @@ func (r *Report) neededWord(rule *Rule, d *ReadingDef, s units.System) string {
 	}
 	var good []string
 	for i, o := range options {
-		if v := p.with(move{d, float64(i)}).Verdict; v == Go || v == NotNeeded {
+		if p.isGo(move{d, float64(i)}) {
 			good = append(good, o)
 		}
 	}

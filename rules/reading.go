@@ -23,6 +23,7 @@ type ReadingDef struct {
 	With      string     // the instrument it is usually read with; may be empty
 	CanChange bool       // the shop can make it another value
 	Limits    bool       // a toleranced size, 3.000 +.002/-.000
+	Whole     bool       // counted, so no fractions
 	Sheet     string     // where it is declared
 
 	slot int
@@ -66,6 +67,9 @@ func (d *ReadingDef) Read(text string) (Reading, error) {
 
 // InRange refuses a value outside the range that the sheet allows.
 func (d *ReadingDef) InRange(x float64) error {
+	if d.Whole && x != math.Trunc(x) {
+		return fmt.Errorf("%s: %s is counted in whole numbers", d.Name, units.ShowIn(x, d.Unit, units.Nearest))
+	}
 	if x >= d.From && x <= d.To && !math.IsNaN(x) {
 		return nil
 	}
@@ -131,7 +135,7 @@ func displayUnit(u units.Unit, s units.System) units.Unit {
 func compileReading(l *Library, sheet *Sheet, name source.Text, src readingSource, report *source.Report) *ReadingDef {
 	d := &ReadingDef{
 		Name: name.Value, Ask: src.Ask.Value, How: src.How.Value, Usual: src.Usual.Value, With: src.With.Value,
-		CanChange: src.CanChange, Limits: src.Limits, Sheet: sheet.Name.Value,
+		CanChange: src.CanChange, Limits: src.Limits, Whole: src.Whole, Sheet: sheet.Name.Value,
 		From: math.Inf(-1), To: math.Inf(1),
 	}
 	kind, ok := units.ParseKind(src.Kind.Value)
@@ -163,6 +167,9 @@ func compileReading(l *Library, sheet *Sheet, name source.Text, src readingSourc
 	}
 	if _, ok := l.Instruments.Find(src.With.Value, measured); !src.With.IsZero() && !ok {
 		report.At(src.With, fmt.Sprintf("no instrument %q reads %s", src.With.Value, measured), source.Suggest(src.With.Value, l.Instruments.names(measured)))
+	}
+	if d.Whole && kind != units.Number {
+		report.At(src.Kind, "only a number can be whole", "take whole: out, or make it of kind number")
 	}
 	d.From = bound(measured, src.From, d.Unit, d.From, report)
 	d.To = bound(measured, src.To, d.Unit, d.To, report)

@@ -31,6 +31,7 @@ type readingSource struct {
 	How       source.Text   `yaml:"how"`
 	CanChange bool          `yaml:"can change"`
 	Limits    bool          `yaml:"limits"`
+	Whole     bool          `yaml:"whole"`
 }
 
 // valueSource is an expression, or an expression with the unit to show it in.

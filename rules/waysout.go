@@ -2,6 +2,7 @@ package rules
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"gudgeon/units"
@@ -75,6 +76,9 @@ func (f *finder) single(d *ReadingDef) []WayOut {
 	if !d.Kind.Numeric() {
 		return f.words(d, from)
 	}
+	if d.Whole {
+		return f.counts(d, from)
+	}
 	var ways []WayOut
 	for _, up := range []bool{true, false} {
 		end := d.reach(from, up)
@@ -104,6 +108,21 @@ func (f *finder) words(d *ReadingDef, from float64) []WayOut {
 	return ways
 }
 
+// counts tries the nearest whole numbers up and down.
+func (f *finder) counts(d *ReadingDef, from float64) []WayOut {
+	var ways []WayOut
+	for _, step := range []float64{1, -1} {
+		for to := from + step; to >= d.From && to <= d.To && math.Abs(to-from) <= 50; to += step {
+			change := Change{Reading: d, From: from, To: to, Text: d.Show(Reading{Value: to}, f.system)}
+			if f.probe.isGo(move{d, to}) && f.holds([]Change{change}) {
+				ways = append(ways, WayOut{Changes: []Change{change}, Relative: move{d, to}.relative(from)})
+				break
+			}
+		}
+	}
+	return ways
+}
+
 // leg is one reading on its way to a value at which the rule turns.
 type leg struct {
 	def      *ReadingDef
@@ -116,7 +135,7 @@ func (f *finder) pairs(free []*ReadingDef) []WayOut {
 	var ways []WayOut
 	for i, a := range free {
 		for _, b := range free[i+1:] {
-			if a.Kind.Numeric() && b.Kind.Numeric() {
+			if a.Kind.Numeric() && b.Kind.Numeric() && !a.Whole && !b.Whole {
 				ways = append(ways, f.pair(a, b)...)
 			}
 		}

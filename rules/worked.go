@@ -15,7 +15,7 @@ type Line struct {
 	Numbers string
 	Result  string
 	Inner   bool // an intermediate step of a trade function
-	Word    bool // it gives a yes/no or a choice, not a number
+	Word    bool // it gives a word or a whole record, not one number
 }
 
 // Worked gives a rule's own line: its check in symbols and numbers, and by how
@@ -62,7 +62,7 @@ func (r *Report) Steps(i int, s units.System) []Line {
 // ValueLines works out one value: its own line, then the steps inside it.
 func (r *Report) ValueLines(v *Value, s units.System) []Line {
 	p := printer{report: r, system: s}
-	line := Line{Name: v.Name, Symbols: p.symbols(v.expr.root), Numbers: p.numbers(v.expr.root), Result: r.ShowValue(v, s), Word: !v.Type.isQuantity() && !v.Type.isRecord()}
+	line := Line{Name: v.Name, Symbols: p.symbols(v.expr.root), Numbers: p.numbers(v.expr.root), Result: r.ShowValue(v, s), Word: !v.Type.isQuantity()}
 	return append([]Line{line}, r.inner(v.expr.root, s)...)
 }
 

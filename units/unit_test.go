@@ -2,6 +2,7 @@ package units
 
 import (
 	"encoding/csv"
+	"fmt"
 	"math"
 	"os"
 	"strconv"
@@ -9,6 +10,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"gudgeon/internal/outside"
 )
 
 // TestSizes compares every unit with the definitions of GNU units 2.22
@@ -24,6 +27,7 @@ func TestSizes(t *testing.T) {
 	require.NoError(t, err)
 
 	seen := map[string]bool{}
+	var checks []outside.Check
 	for _, row := range rows[1:] {
 		name := row[0]
 		seen[name] = true
@@ -35,8 +39,10 @@ func TestSizes(t *testing.T) {
 		if written == 0 {
 			written = 1
 		}
-		assert.InEpsilon(t, want, u.ToSI(written), 4e-16, name)
+		checks = append(checks, outside.Check{name, fmt.Sprintf("%g %s", written, row[1]), "GNU Units 2.22, definitions.units; units/testdata/reference.sh",
+			outside.Computed, row[2], want, 4e-16 * want, func() (float64, error) { return u.ToSI(written), nil }})
 	}
+	outside.Run(t, "units", checks)
 	for _, u := range All() {
 		assert.True(t, seen[u.Name], "unit %s has no outside check", u.Name)
 	}

@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -12,7 +13,7 @@ type CopyingInput struct {
 	Stiffness    float64 // of the bar at the cutter, N/m
 	CutStiffness float64 // push on the bar per depth of cut, N/m
 	OutOfRound   float64 // before, on radius, m
-	Passes       float64 // whole number
+	Passes       float64 // a whole number, 1
 }
 
 // CopyingResult is what the passes leave.
@@ -24,9 +25,9 @@ type CopyingResult struct {
 }
 
 var (
-	cutStiffRange = bounds{"push per depth of cut", 1e3, 1e10, units.Stiffness, ""}
-	ovalRange     = bounds{"out-of-round", 0, 2 * inch, units.Length, "on radius"}
-	passRange     = bounds{"number of passes", 1, 50, units.Number, ""}
+	cutStiffRange = trade.Between("push per depth of cut", 1e3, 1e10, units.Stiffness, "")
+	ovalRange     = trade.Between("out-of-round", 0, 2*inch, units.Length, "on radius")
+	passRange     = trade.Between("number of passes", 1, 50, units.Number, "")
 )
 
 // Copying returns how much out-of-round is left after passes with the same bar.
@@ -44,7 +45,7 @@ var (
 // Source: from memory: balance of cutting force and bar, no worked example was
 // found published.
 func Copying(in CopyingInput) (CopyingResult, error) {
-	if err := firstError(stiffnessRange.check(in.Stiffness), cutStiffRange.check(in.CutStiffness), ovalRange.check(in.OutOfRound), passRange.check(in.Passes)); err != nil {
+	if err := cmp.Or(stiffnessRange.Check(in.Stiffness), cutStiffRange.Check(in.CutStiffness), ovalRange.Check(in.OutOfRound), passRange.Check(in.Passes)); err != nil {
 		return CopyingResult{}, err
 	}
 	if in.Passes != math.Trunc(in.Passes) {
@@ -72,7 +73,7 @@ func CutStiffness(w Work, feed, lead, share float64) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	if err := shareRange.check(share); err != nil {
+	if err := shareRange.Check(share); err != nil {
 		return 0, err
 	}
 	return share * kc * feed * turn, nil

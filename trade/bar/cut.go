@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -46,10 +47,11 @@ func WorkNames() []string {
 //
 // Any other index is an error. Sources stand in each Work.
 func WorkAt(index float64) (Work, error) {
-	if !(index >= 0 && index < float64(len(works))) || index != float64(int(index)) {
+	at, ok := trade.Chosen(index, len(works))
+	if !ok {
 		return Work{}, fmt.Errorf("metal %v is not in the table of metals to cut", index)
 	}
-	return works[int(index)], nil
+	return works[at], nil
 }
 
 // SpecificForce returns the cutting force per area of chip.
@@ -63,17 +65,17 @@ func WorkAt(index float64) (Work, error) {
 //
 // Source: Kienzle's law; the constants are each Work's own.
 func SpecificForce(w Work, feed, lead float64) (float64, error) {
-	if err := firstError(specificRange.check(w.Specific), exponentRange.check(w.Exponent), feedRange.check(feed), leadRange.check(lead)); err != nil {
+	if err := cmp.Or(specificRange.Check(w.Specific), exponentRange.Check(w.Exponent), feedRange.Check(feed), leadRange.Check(lead)); err != nil {
 		return 0, err
 	}
 	h := feed * turn * math.Sin(lead)
-	if err := chipRange.check(h); err != nil {
+	if err := chipRange.Check(h); err != nil {
 		return 0, err
 	}
 	return w.Specific * math.Pow(h/0.001, -w.Exponent), nil
 }
 
-var chipRange = bounds{"chip thickness", 0.01e-3, 3e-3, units.Length, "the law of cutting force was measured within that"}
+var chipRange = trade.Between("chip thickness", 0.01e-3, 3e-3, units.Length, "the law of cutting force was measured within that")
 
 // FeedForce is one measured point: specific cutting force at a feed per turn.
 type FeedForce struct {
@@ -93,7 +95,7 @@ type FeedForce struct {
 func FitKienzle(name string, points []FeedForce) (Work, error) {
 	var n, sx, sy, sxx, sxy float64
 	for _, p := range points {
-		if err := firstError(feedRange.check(p.Feed), specificRange.check(p.Force)); err != nil {
+		if err := cmp.Or(feedRange.Check(p.Feed), specificRange.Check(p.Force)); err != nil {
 			return Work{}, err
 		}
 		x, y := math.Log(p.Feed*turn/0.001), math.Log(p.Force)
@@ -157,9 +159,9 @@ func Cut(in CutInput) (CutResult, error) {
 	if err != nil {
 		return CutResult{}, err
 	}
-	if err := firstError(
-		cutRange.check(in.Diameter), depthRange.check(in.Depth), speedRange.check(in.Speed),
-		shareRange.check(in.PushShare), efficiencyRange.check(in.Drive),
+	if err := cmp.Or(
+		cutRange.Check(in.Diameter), depthRange.Check(in.Depth), speedRange.Check(in.Speed),
+		shareRange.Check(in.PushShare), efficiencyRange.Check(in.Drive),
 		trade.InRange("depth of cut", in.Depth, 0, in.Diameter/4, units.Length, "it is on radius, and that is half of the bore"),
 	); err != nil {
 		return CutResult{}, err
@@ -205,7 +207,7 @@ func (r CutResult) Steps() []trade.Step {
 //
 // Source: a tool maker's technical information, cutting power for turning.
 func CuttingPower(depth, feed, speed, specific, drive float64) (float64, error) {
-	if err := firstError(depthRange.check(depth), feedRange.check(feed), speedRange.check(speed), specificRange.check(specific), efficiencyRange.check(drive)); err != nil {
+	if err := cmp.Or(depthRange.Check(depth), feedRange.Check(feed), speedRange.Check(speed), specificRange.Check(specific), efficiencyRange.Check(drive)); err != nil {
 		return 0, err
 	}
 	return depth * feed * turn * speed * specific / drive, nil

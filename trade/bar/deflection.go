@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -38,7 +39,7 @@ type CantileverResult struct {
 // Source: Isakov, "Boring: calculating deflection", Cutting Tool Engineering,
 // July 2019 (y); Shigley 9th ed. Table A-9 (slope, moment).
 func Cantilever(in CantileverInput) (CantileverResult, error) {
-	if err := firstError(in.Section.check(), overhangRange.check(in.Overhang), modulusRange.check(in.Modulus), forceRange.check(in.Force)); err != nil {
+	if err := cmp.Or(in.Section.check(), overhangRange.Check(in.Overhang), modulusRange.Check(in.Modulus), forceRange.Check(in.Force)); err != nil {
 		return CantileverResult{}, err
 	}
 	r := CantileverResult{In: in, Moment: in.moment()}
@@ -103,9 +104,9 @@ type LineBarResult struct {
 // Source: Mott, Machine Elements in Mechanical Design 4th ed. Table A14-1(b);
 // ends held in line from memory (the middle, F·L³/(192·E·I), is in many books).
 func LineBar(in LineBarInput) (LineBarResult, error) {
-	if err := firstError(
-		in.Section.check(), spanRange.check(in.Span), stationRange.check(in.Station),
-		modulusRange.check(in.Modulus), forceRange.check(in.Force),
+	if err := cmp.Or(
+		in.Section.check(), spanRange.Check(in.Span), stationRange.Check(in.Station),
+		modulusRange.Check(in.Modulus), forceRange.Check(in.Force),
 		trade.InRange("cutter from a bearing", in.Station, 0, math.Nextafter(in.Span, 0), units.Length, "it is to be between the bearings"),
 	); err != nil {
 		return LineBarResult{}, err

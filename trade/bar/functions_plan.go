@@ -10,12 +10,12 @@ func planFunctions() []trade.Function {
 }
 
 func cutStiffnessFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "bar.cut_stiffness",
 		About:   "Push on the bar per depth of cut.",
 		Formula: "c = share·kc·f",
-		Params:  []trade.Param{workParam(), feedRange.param("feed", "Feed"), leadParam(), pushParam()},
-		Results: []trade.Result{result("push_per_depth", "Push on the bar per depth of cut", units.Stiffness, "lbf_per_in", units.Up)},
+		Params:  []trade.Param{workParam(), feedRange.Param("feed", "Feed"), leadParam(), pushParam()},
+		Results: []trade.Result{trade.ResultOf("push_per_depth", "Push on the bar per depth of cut", units.Stiffness, "lbf_per_in", units.Up)},
 		Source:  kienzleSource + "; push share: common practice, no source",
 		Example: `bar.cut_stiffness({work: "42CrMo4", feed: ipr(0.008)})`,
 	}, func(x []float64) (float64, error) {
@@ -28,19 +28,19 @@ func cutStiffnessFunction() trade.Function {
 }
 
 func copyingFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.copying",
 		About:   "How much out-of-round is left after passes with the same bar.",
 		Formula: "eps = c/(k+c); left = eps^n·e",
 		Params: []trade.Param{
-			stiffnessRange.param("stiffness", "Stiffness of the bar at the cutter"),
-			cutStiffRange.param("push_per_depth", "Push on the bar per depth of cut"),
-			ovalRange.param("out_of_round", "Out-of-round before, on radius"),
-			passRange.optional("passes", "Number of passes that cut all round", 1),
+			stiffnessRange.Param("stiffness", "Stiffness of the bar at the cutter"),
+			cutStiffRange.Param("push_per_depth", "Push on the bar per depth of cut"),
+			ovalRange.Param("out_of_round", "Out-of-round before, on radius"),
+			passRange.Param("passes", "Number of passes that cut all round").Usual(1),
 		},
 		Results: []trade.Result{
-			result("left", "Out-of-round left, on radius", units.Length, "inch", units.Up),
-			result("share", "Share that one pass leaves", units.Ratio, "percent", units.Up),
+			trade.ResultOf("left", "Out-of-round left, on radius", units.Length, "inch", units.Up),
+			trade.ResultOf("share", "Share that one pass leaves", units.Ratio, "percent", units.Up),
 		},
 		Source:  "balance of cutting force and bar, from memory; no worked example was found published",
 		Example: "bar.copying({stiffness: N_per_mm(20000), push_per_depth: N_per_mm(1500), out_of_round: mm(0.5), passes: 3}).left",
@@ -50,37 +50,37 @@ func copyingFunction() trade.Function {
 }
 
 func planFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.plan",
 		About:   "Fewest passes from rough stock to size: roughing, a heavy truing pass, a light sizing pass.",
 		Formula: "a pass leaves eps = c/(k+c) of the out-of-round; heavy passes take equal depths; ovality left uses at most half of the tolerance",
 		Params: []trade.Param{
-			cutRange.param("finish", "Finished bore"),
-			stockRange.param("least_stock", "Stock on radius where there is least"),
-			stockRange.param("most_stock", "Stock on radius where there is most"),
-			lengthRange.param("length", "Length of cut with run-out"),
-			stiffnessRange.param("stiffness", "Stiffness of the bar at the cutter"),
+			cutRange.Param("finish", "Finished bore"),
+			stockRange.Param("least_stock", "Stock on radius where there is least"),
+			stockRange.Param("most_stock", "Stock on radius where there is most"),
+			lengthRange.Param("length", "Length of cut with run-out"),
+			stiffnessRange.Param("stiffness", "Stiffness of the bar at the cutter"),
 			workParam(),
-			feedRange.param("rough_feed", "Feed of the heavy passes"),
-			speedRange.param("rough_speed", "Cutting speed of the heavy passes"),
-			feedRange.param("fine_feed", "Feed of the light pass"),
-			speedRange.param("fine_speed", "Cutting speed of the light pass"),
-			limitRange.param("depth_limit", "Most that a pass may take, on radius"),
-			powerRange.param("power_limit", "Most power at the cutter"),
-			sizeTolRange.param("tolerance", "Full width of the tolerance on diameter"),
+			feedRange.Param("rough_feed", "Feed of the heavy passes"),
+			speedRange.Param("rough_speed", "Cutting speed of the heavy passes"),
+			feedRange.Param("fine_feed", "Feed of the light pass"),
+			speedRange.Param("fine_speed", "Cutting speed of the light pass"),
+			limitRange.Param("depth_limit", "Most that a pass may take, on radius"),
+			powerRange.Param("power_limit", "Most power at the cutter"),
+			sizeTolRange.Param("tolerance", "Full width of the tolerance on diameter"),
 			leadParam(), pushParam(),
-			truingRange.optional("truing", "Least that the truing pass must take anywhere, on radius", 0.010*inch),
-			lightRange.optional("light", "What the light pass takes, on radius", 0.0025*inch),
+			truingRange.Param("truing", "Least that the truing pass must take anywhere, on radius").Usual(0.010 * inch),
+			lightRange.Param("light", "What the light pass takes, on radius").Usual(0.0025 * inch),
 		},
 		Results: []trade.Result{
-			result("passes", "Number of passes", units.Number, "number", units.Nearest),
-			result("heavy_depth", "Greatest depth of the heavy passes, on radius", units.Length, "thou", units.Up),
-			result("truing_bore", "Bore after the truing pass", units.Length, "inch", units.Nearest),
-			result("out_of_round", "Out-of-round at the end, on radius", units.Length, "inch", units.Up),
-			result("time", "Cutting time in all", units.Time, "min", units.Up),
-			result("power", "Most power at the cutter", units.Power, "hp", units.Up),
-			result("heavy_rotation", "Spindle of the truing pass", units.Rotation, "rpm", units.Nearest),
-			result("light_rotation", "Spindle of the light pass", units.Rotation, "rpm", units.Nearest),
+			trade.ResultOf("passes", "Number of passes", units.Number, "number", units.Nearest),
+			trade.ResultOf("heavy_depth", "Greatest depth of the heavy passes, on radius", units.Length, "thou", units.Up),
+			trade.ResultOf("truing_bore", "Bore after the truing pass", units.Length, "inch", units.Nearest),
+			trade.ResultOf("out_of_round", "Out-of-round at the end, on radius", units.Length, "inch", units.Up),
+			trade.ResultOf("time", "Cutting time in all", units.Time, "min", units.Up),
+			trade.ResultOf("power", "Most power at the cutter", units.Power, "hp", units.Up),
+			trade.ResultOf("heavy_rotation", "Spindle of the truing pass", units.Rotation, "rpm", units.Nearest),
+			trade.ResultOf("light_rotation", "Spindle of the light pass", units.Rotation, "rpm", units.Nearest),
 		},
 		Source: kienzleSource + "; copying from memory; truing and light depth, push share, half of the tolerance: common practice, no source",
 		Example: `bar.plan({finish: inch(4), least_stock: inch(0.09), most_stock: inch(0.15), length: inch(6), stiffness: lbf_per_in(200000), work: "42CrMo4",

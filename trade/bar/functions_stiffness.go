@@ -10,20 +10,20 @@ func stiffnessFunctions() []trade.Function {
 }
 
 func cantileverFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.cantilever",
 		About:   "How far a boring bar held at one end gives at the cutter.",
 		Formula: "y = F·L³/(3EI), I = pi(D⁴-d⁴)/64; k = 3EI/L³",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the bar"),
-			overhangRange.param("overhang", "Bar out of its holder, to the cutter"),
-			forceRange.param("force", "Force that pushes the cutter off"),
+			diameterRange.Param("diameter", "Diameter of the bar"),
+			overhangRange.Param("overhang", "Bar out of its holder, to the cutter"),
+			forceRange.Param("force", "Force that pushes the cutter off"),
 			materialParam(), holeParam(),
 		},
 		Results: []trade.Result{
-			result("deflection", "Deflection at the cutter", units.Length, "thou", units.Up),
-			result("stiffness", "Stiffness at the cutter", units.Stiffness, "lbf_per_in", units.Down),
-			result("stress", "Bending stress at the holder", units.Pressure, "ksi", units.Up),
+			trade.ResultOf("deflection", "Deflection at the cutter", units.Length, "thou", units.Up),
+			trade.ResultOf("stiffness", "Stiffness at the cutter", units.Stiffness, "lbf_per_in", units.Down),
+			trade.ResultOf("stress", "Bending stress at the holder", units.Pressure, "ksi", units.Up),
 		},
 		Source:  `Isakov, "Boring: calculating deflection", Cutting Tool Engineering, July 2019; Shigley 9th ed. Table A-9; moduli of heavy metal and carbide from memory`,
 		Example: `bar.cantilever({diameter: inch(2), overhang: inch(8), force: lbf(150), material: "steel"}).deflection`,
@@ -37,23 +37,23 @@ func cantileverFunction() trade.Function {
 }
 
 func lineBarFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.line_bar",
 		About:   "How far a line bar in two bearings gives: if they let it tilt, and if they hold it in line.",
 		Formula: "at the cutter F·a²b²/(3EIL); greatest F·b(L²-b²)^1.5/(9√3·LEI); held in line F·a³b³/(3EIL³)",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the bar"),
-			spanRange.param("span", "Distance between the bearings' middles"),
-			stationRange.param("station", "Cutter from one bearing"),
-			forceRange.param("force", "Force that pushes the cutter off"),
+			diameterRange.Param("diameter", "Diameter of the bar"),
+			spanRange.Param("span", "Distance between the bearings' middles"),
+			stationRange.Param("station", "Cutter from one bearing"),
+			forceRange.Param("force", "Force that pushes the cutter off"),
 			materialParam(), holeParam(),
 		},
 		Results: []trade.Result{
-			result("deflection", "Deflection at the cutter, bearings that let the bar tilt", units.Length, "thou", units.Up),
-			result("greatest", "Greatest deflection on the bar", units.Length, "thou", units.Up),
-			result("deflection_fixed", "Deflection at the cutter, ends held in line", units.Length, "thou", units.Up),
-			result("stiffness", "Stiffness at the cutter, bearings that let the bar tilt", units.Stiffness, "lbf_per_in", units.Down),
-			result("stiffness_fixed", "Stiffness at the cutter, ends held in line", units.Stiffness, "lbf_per_in", units.Down),
+			trade.ResultOf("deflection", "Deflection at the cutter, bearings that let the bar tilt", units.Length, "thou", units.Up),
+			trade.ResultOf("greatest", "Greatest deflection on the bar", units.Length, "thou", units.Up),
+			trade.ResultOf("deflection_fixed", "Deflection at the cutter, ends held in line", units.Length, "thou", units.Up),
+			trade.ResultOf("stiffness", "Stiffness at the cutter, bearings that let the bar tilt", units.Stiffness, "lbf_per_in", units.Down),
+			trade.ResultOf("stiffness_fixed", "Stiffness at the cutter, ends held in line", units.Stiffness, "lbf_per_in", units.Down),
 		},
 		Source:  "Mott, Machine Elements in Mechanical Design 4th ed. Table A14-1(b); ends held in line from memory",
 		Example: `bar.line_bar({diameter: inch(2.5), span: inch(60), station: inch(24), force: lbf(150), material: "steel"}).deflection`,
@@ -69,20 +69,20 @@ func lineBarFunction() trade.Function {
 }
 
 func overhangFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.overhang",
 		About:   "Longest overhangs of a bar by its material, and the share used.",
 		Formula: "usual = ru·D; most = rm·D; use = L/most",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the bar"),
-			overhangRange.param("overhang", "Bar out of its holder, to the cutter"),
+			diameterRange.Param("diameter", "Diameter of the bar"),
+			overhangRange.Param("overhang", "Bar out of its holder, to the cutter"),
 			materialParam(),
 		},
 		Results: []trade.Result{
-			result("use", "Overhang over the longest to try", units.Ratio, "percent", units.Up),
-			result("ratio", "Overhang over diameter", units.Number, "number", units.Up),
-			result("usual", "Longest that mostly runs well", units.Length, "inch", units.Down),
-			result("most", "Longest to try", units.Length, "inch", units.Down),
+			trade.ResultOf("use", "Overhang over the longest to try", units.Ratio, "percent", units.Up),
+			trade.ResultOf("ratio", "Overhang over diameter", units.Number, "number", units.Up),
+			trade.ResultOf("usual", "Longest that mostly runs well", units.Length, "inch", units.Down),
+			trade.ResultOf("most", "Longest to try", units.Length, "inch", units.Down),
 		},
 		Source:  "steel 4 and carbide 10: a tool maker's catalogue for small-hole bars (2017) p. D86, makers differ; the rest: " + trade.CommonPractice,
 		Example: `bar.overhang({diameter: inch(2), overhang: inch(7), material: "steel"}).use`,
@@ -103,18 +103,18 @@ func frequencyInput(diameter, overhang, material, hole, head float64) (Frequency
 }
 
 func frequencyFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.frequency",
 		About:   "Lowest natural frequency of a bare bar held at one end.",
 		Formula: "w = (1.8751/L)²·√(EI/(rho·A))",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the bar"),
-			overhangRange.param("overhang", "Bar out of its holder"),
+			diameterRange.Param("diameter", "Diameter of the bar"),
+			overhangRange.Param("overhang", "Bar out of its holder"),
 			materialParam(), holeParam(),
 		},
 		Results: []trade.Result{
-			result("rotation", "The frequency as a rotation", units.Rotation, "rpm", units.Nearest),
-			result("hertz", "Cycles per second", units.Number, "number", units.Nearest),
+			trade.ResultOf("rotation", "The frequency as a rotation", units.Rotation, "rpm", units.Nearest),
+			trade.ResultOf("hertz", "Cycles per second", units.Number, "number", units.Nearest),
 		},
 		Source:  "Euler-Bernoulli cantilever; root 1.8751 as in an instrument maker's user guide p. 97; densities of heavy metal and carbide from memory",
 		Example: `bar.frequency({diameter: inch(2.5), overhang: inch(15), material: "steel"}).hertz`,
@@ -128,19 +128,19 @@ func frequencyFunction() trade.Function {
 }
 
 func headFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.frequency_with_head",
 		About:   "Lowest natural frequency of a bar with a boring head at its end.",
 		Formula: "w = √(k/(M + 33/140·m)), k = 3EI/L³",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the bar"),
-			overhangRange.param("overhang", "Bar out of its holder"),
-			headRange.param("head", "Mass of the boring head"),
+			diameterRange.Param("diameter", "Diameter of the bar"),
+			overhangRange.Param("overhang", "Bar out of its holder"),
+			headRange.Param("head", "Mass of the boring head"),
 			materialParam(), holeParam(),
 		},
 		Results: []trade.Result{
-			result("rotation", "The frequency as a rotation", units.Rotation, "rpm", units.Nearest),
-			result("hertz", "Cycles per second", units.Number, "number", units.Nearest),
+			trade.ResultOf("rotation", "The frequency as a rotation", units.Rotation, "rpm", units.Nearest),
+			trade.ResultOf("hertz", "Cycles per second", units.Number, "number", units.Nearest),
 		},
 		Source:  "Rayleigh's method, 33/140 from memory",
 		Example: `bar.frequency_with_head({diameter: inch(2.5), overhang: inch(15), head: lb(6), material: "steel"}).hertz`,
@@ -154,16 +154,16 @@ func headFunction() trade.Function {
 }
 
 func stableFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "bar.stable_depth",
 		About:   "Width of cut that cannot chatter at any spindle speed.",
 		Formula: "a = 2·k·z(1+z)/K",
 		Params: []trade.Param{
-			stiffnessRange.param("stiffness", "Stiffness at the cutter"),
-			specificRange.param("specific_force", "Specific cutting force in the direction in which the bar gives"),
-			dampingRange.optional("damping", "Damping ratio of the bar in its holder", 0.03),
+			stiffnessRange.Param("stiffness", "Stiffness at the cutter"),
+			specificRange.Param("specific_force", "Specific cutting force in the direction in which the bar gives"),
+			dampingRange.Param("damping", "Damping ratio of the bar in its holder").Usual(0.03),
 		},
-		Results: []trade.Result{result("depth", "Width of cut that cannot chatter", units.Length, "thou", units.Down)},
+		Results: []trade.Result{trade.ResultOf("depth", "Width of cut that cannot chatter", units.Length, "thou", units.Down)},
 		Source:  "absolute stability limit after Tlusty and Tobias (Schmitz & Smith, Machining Dynamics ch. 3), closed form from memory; damping: common practice, no source",
 		Example: `bar.stable_depth({stiffness: N_per_mm(20000), specific_force: MPa(2000), damping: 0.03})`,
 	}, func(x []float64) (StableResult, error) {

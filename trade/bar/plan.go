@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"fmt"
 
 	"gudgeon/trade"
@@ -77,21 +78,21 @@ type PlanResult struct {
 const roundShare = 0.5
 
 var (
-	stockRange   = bounds{"stock", 0, 2 * inch, units.Length, "on radius"}
-	limitRange   = bounds{"greatest depth of cut", 0.001 * inch, 1 * inch, units.Length, "on radius"}
-	powerRange   = bounds{"power at the cutter", 10, 500e3, units.Power, ""}
-	truingRange  = bounds{"least depth of the truing pass", 0.002 * inch, 0.25 * inch, units.Length, "on radius"}
-	lightRange   = bounds{"depth of the light pass", 0.0005 * inch, 0.05 * inch, units.Length, "on radius"}
-	sizeTolRange = bounds{"tolerance on diameter", 0.0001 * inch, 0.1 * inch, units.Length, ""}
+	stockRange   = trade.Between("stock", 0, 2*inch, units.Length, "on radius")
+	limitRange   = trade.Between("greatest depth of cut", 0.001*inch, 1*inch, units.Length, "on radius")
+	powerRange   = trade.Between("power at the cutter", 10, 500e3, units.Power, "")
+	truingRange  = trade.Between("least depth of the truing pass", 0.002*inch, 0.25*inch, units.Length, "on radius")
+	lightRange   = trade.Between("depth of the light pass", 0.0005*inch, 0.05*inch, units.Length, "on radius")
+	sizeTolRange = trade.Between("tolerance on diameter", 0.0001*inch, 0.1*inch, units.Length, "")
 )
 
 func (in PlanInput) check() error {
-	return firstError(
-		cutRange.check(in.Finish), stockRange.check(in.LeastStock), stockRange.check(in.MostStock),
-		lengthRange.check(in.Length), stiffnessRange.check(in.Stiffness),
-		speedRange.check(in.RoughSpeed), speedRange.check(in.FineSpeed),
-		limitRange.check(in.DepthLimit), powerRange.check(in.PowerLimit),
-		truingRange.check(in.Truing), lightRange.check(in.Light), sizeTolRange.check(in.Tolerance),
+	return cmp.Or(
+		cutRange.Check(in.Finish), stockRange.Check(in.LeastStock), stockRange.Check(in.MostStock),
+		lengthRange.Check(in.Length), stiffnessRange.Check(in.Stiffness),
+		speedRange.Check(in.RoughSpeed), speedRange.Check(in.FineSpeed),
+		limitRange.Check(in.DepthLimit), powerRange.Check(in.PowerLimit),
+		truingRange.Check(in.Truing), lightRange.Check(in.Light), sizeTolRange.Check(in.Tolerance),
 		trade.InRange("stock where there is most", in.MostStock, in.LeastStock, in.Finish/4, units.Length, "at least as much as where there is least, and not over a quarter of the bore"),
 	)
 }

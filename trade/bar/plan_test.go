@@ -115,7 +115,7 @@ func TestStifferBarNeverNeedsMorePasses(t *testing.T) {
 		if err != nil {
 			return
 		}
-		in.Stiffness = min(in.Stiffness*1.5, stiffnessRange.high)
+		in.Stiffness = min(in.Stiffness*1.5, stiffnessRange.High)
 		b, err := Plan(in)
 		require.NoError(t, err)
 		assert.LessOrEqual(t, b.Count, a.Count)

@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -29,7 +30,7 @@ type RoughnessResult struct {
 // Source: a tool maker's turning technical information (short Rt); geometry of
 // the arc (exact).
 func Roughness(feed, nose float64) (RoughnessResult, error) {
-	if err := firstError(feedRange.check(feed), noseRange.check(nose)); err != nil {
+	if err := cmp.Or(feedRange.Check(feed), noseRange.Check(nose)); err != nil {
 		return RoughnessResult{}, err
 	}
 	f, r := feed*turn, nose

@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -40,10 +41,11 @@ func MaterialNames() []string {
 //
 // Any other index is an error. Sources stand in each Material.
 func MaterialAt(index float64) (Material, error) {
-	if !(index >= 0 && index < float64(len(materials))) || index != float64(int(index)) {
+	i, ok := trade.Chosen(index, len(materials))
+	if !ok {
 		return Material{}, fmt.Errorf("bar material %v is not in the table", index)
 	}
-	return materials[int(index)], nil
+	return materials[i], nil
 }
 
 // Section is a round bar, solid or with a hole through it.
@@ -53,7 +55,7 @@ type Section struct {
 }
 
 func (s Section) check() error {
-	if err := firstError(diameterRange.check(s.Diameter), boreRange.check(s.Bore)); err != nil {
+	if err := cmp.Or(diameterRange.Check(s.Diameter), boreRange.Check(s.Bore)); err != nil {
 		return err
 	}
 	if s.Bore >= s.Diameter {
@@ -106,7 +108,7 @@ type OverhangResult struct {
 // a tool maker's catalogue (small-hole bars; makers differ); the rest common
 // practice, no source.
 func Overhang(m Material, diameter, overhang float64) (OverhangResult, error) {
-	if err := firstError(ratioRange.check(m.UsualOverhang), ratioRange.check(m.MostOverhang), diameterRange.check(diameter), overhangRange.check(overhang)); err != nil {
+	if err := cmp.Or(ratioRange.Check(m.UsualOverhang), ratioRange.Check(m.MostOverhang), diameterRange.Check(diameter), overhangRange.Check(overhang)); err != nil {
 		return OverhangResult{}, err
 	}
 	r := OverhangResult{Material: m, Ratio: overhang / diameter, Usual: m.UsualOverhang * diameter, Most: m.MostOverhang * diameter}

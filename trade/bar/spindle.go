@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -26,7 +27,7 @@ type SpindleResult struct {
 //
 // Source: definition of cutting speed and feed.
 func Spindle(speed, diameter, feed, length float64) (SpindleResult, error) {
-	if err := firstError(speedRange.check(speed), cutRange.check(diameter), feedRange.check(feed), lengthRange.check(length)); err != nil {
+	if err := cmp.Or(speedRange.Check(speed), cutRange.Check(diameter), feedRange.Check(feed), lengthRange.Check(length)); err != nil {
 		return SpindleResult{}, err
 	}
 	r := SpindleResult{Rotation: 2 * speed / diameter}
@@ -64,7 +65,7 @@ type VolumeResult struct {
 	Force   float64 // at the mean diameter, N
 }
 
-var rateRange = bounds{"feed rate", 1e-6, 1, units.Speed, ""}
+var rateRange = trade.Between("feed rate", 1e-6, 1, units.Speed, "")
 
 // CutByUnitPower returns power, torque and force of a turning or boring cut
 // from the energy that a volume of chips takes.
@@ -79,14 +80,14 @@ var rateRange = bounds{"feed rate", 1e-6, 1, units.Speed, ""}
 // otherwise an error. Source: Kalpakjian & Schmid, Manufacturing Engineering
 // and Technology, Table 23.3 (restated).
 func CutByUnitPower(in VolumeInput) (VolumeResult, error) {
-	if err := firstError(
-		cutRange.check(in.Before), cutRange.check(in.After), rotationRange.check(in.Rotation),
-		rateRange.check(in.FeedRate), lengthRange.check(in.Length), specificRange.check(in.UnitPower),
+	if err := cmp.Or(
+		cutRange.Check(in.Before), cutRange.Check(in.After), rotationRange.Check(in.Rotation),
+		rateRange.Check(in.FeedRate), lengthRange.Check(in.Length), specificRange.Check(in.UnitPower),
 	); err != nil {
 		return VolumeResult{}, err
 	}
 	depth := math.Abs(in.Before-in.After) / 2
-	if err := depthRange.check(depth); err != nil {
+	if err := depthRange.Check(depth); err != nil {
 		return VolumeResult{}, err
 	}
 	mean := (in.Before + in.After) / 2
@@ -170,10 +171,11 @@ type SpeedResult struct {
 // Source: each row's own: TM 43-0106 Table 2-8, and a shop-course handout whose
 // columns could not be told apart with certainty.
 func SurfaceSpeed(row, tool float64) (SpeedResult, error) {
-	if !(row >= 0 && row < float64(len(speedRows))) || row != float64(int(row)) {
+	at, ok := trade.Chosen(row, len(speedRows))
+	if !ok {
 		return SpeedResult{}, fmt.Errorf("row %v is not in the table of speeds", row)
 	}
-	s := &speedRows[int(row)]
+	s := &speedRows[at]
 	switch tool {
 	case 0:
 		return SpeedResult{*s, s.HSS[0], s.HSS[1], s.HSSFeed[0], s.HSSFeed[1]}, nil

@@ -1,6 +1,7 @@
 package bar
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -26,7 +27,7 @@ type FrequencyResult struct {
 }
 
 func (in FrequencyInput) check() error {
-	return firstError(in.Section.check(), overhangRange.check(in.Overhang), modulusRange.check(in.Modulus), densityRange.check(in.Density))
+	return cmp.Or(in.Section.check(), overhangRange.Check(in.Overhang), modulusRange.Check(in.Modulus), densityRange.Check(in.Density))
 }
 
 func (in FrequencyInput) result(omega float64) FrequencyResult {
@@ -61,7 +62,7 @@ func Frequency(in FrequencyInput) (FrequencyResult, error) {
 	return in.result(k * k * math.Sqrt(in.Modulus*in.moment()/(in.Density*in.area()))), nil
 }
 
-var headRange = bounds{"mass of the boring head", 0, 1000, units.Mass, ""}
+var headRange = trade.Between("mass of the boring head", 0, 1000, units.Mass, "")
 
 // FrequencyWithHead returns the lowest natural frequency of a bar with a
 // boring head at its end.
@@ -76,7 +77,7 @@ var headRange = bounds{"mass of the boring head", 0, 1000, units.Mass, ""}
 //
 // Source: Rayleigh's method, 33/140 from memory.
 func FrequencyWithHead(in FrequencyInput) (FrequencyResult, error) {
-	if err := firstError(in.check(), headRange.check(in.Head)); err != nil {
+	if err := cmp.Or(in.check(), headRange.Check(in.Head)); err != nil {
 		return FrequencyResult{}, err
 	}
 	r := in.result(0)
@@ -126,7 +127,7 @@ type StableResult struct {
 // Schmitz & Smith, Machining Dynamics ch. 3); closed form for one degree of
 // freedom from memory.
 func StableDepth(in StableInput) (StableResult, error) {
-	if err := firstError(stiffnessRange.check(in.Stiffness), dampingRange.check(in.Damping), specificRange.check(in.Specific)); err != nil {
+	if err := cmp.Or(stiffnessRange.Check(in.Stiffness), dampingRange.Check(in.Damping), specificRange.Check(in.Specific)); err != nil {
 		return StableResult{}, err
 	}
 	z := in.Damping

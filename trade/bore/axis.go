@@ -55,7 +55,7 @@ type Tilt struct {
 	Slope       float64 // offset gained per depth, m/m
 	Angle       float64 // rad
 	Clock       float64 // the way it moves going in, rad
-	U           float64 // standard uncertainty of Slope (and, small as it is, of Angle)
+	U           float64 // standard uncertainty of Slope (and, small as it is, of Angle), m/m
 	Significant bool
 }
 

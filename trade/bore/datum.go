@@ -78,7 +78,7 @@ func (v Verdict) String() string {
 type Odd struct {
 	Candidate int
 	Off       Offset  // from the group's centre
-	En        float64 // normalised distance from the group's centre
+	En        float64 // normalised distance from the group's centre, 1
 }
 
 // Comparison is the answer to: which centre is right?
@@ -88,7 +88,7 @@ type Comparison struct {
 	Pairs      []Pair
 	Group      []int // the largest agreeing group, by index; nil unless AllAgree or OddOneOut
 	Centre     XY    // of the group, mean weighted by 1/U², m
-	U          float64
+	U          float64 // its standard uncertainty in each direction, m
 	Odd        []Odd
 	Blind      float64 // greatest offset that two agreeing candidates could still hide, m: Coverage·U of the vaguest pair
 
@@ -119,7 +119,7 @@ func Compare(list []Candidate) (*Comparison, error) {
 		if int(c.Feature) >= len(featureNames) {
 			return nil, errors.New("unknown kind of feature")
 		}
-		if err := errors.Join(limShift.check(c.Centre.X), limShift.check(c.Centre.Y), limU.check(c.U)); err != nil {
+		if err := errors.Join(limShift.Check(c.Centre.X), limShift.Check(c.Centre.Y), limU.Check(c.U)); err != nil {
 			return nil, fmt.Errorf("%s: %w", c.name(), err)
 		}
 	}

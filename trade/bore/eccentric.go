@@ -33,7 +33,7 @@ func FinishForStock(worn, offset, stock float64) (float64, error) {
 	if err := checkThree(worn, worn, offset); err != nil {
 		return 0, err
 	}
-	if err := limStock.check(stock); err != nil {
+	if err := limStock.Check(stock); err != nil {
 		return 0, err
 	}
 	return worn + 2*(offset+stock), nil
@@ -51,7 +51,7 @@ func GreatestOffset(worn, finish, stock float64) (float64, error) {
 	if err := checkThree(worn, finish, 0); err != nil {
 		return 0, err
 	}
-	if err := limStock.check(stock); err != nil {
+	if err := limStock.Check(stock); err != nil {
 		return 0, err
 	}
 	return (finish-worn)/2 - stock, nil
@@ -69,7 +69,7 @@ func OldRadius(worn, offset, angle float64) (float64, error) {
 	if err := checkThree(worn, worn, offset); err != nil {
 		return 0, err
 	}
-	if err := limAngle.check(angle); err != nil {
+	if err := limAngle.Check(angle); err != nil {
 		return 0, err
 	}
 	if offset >= worn/2 {
@@ -89,17 +89,17 @@ func OldRadius(worn, offset, angle float64) (float64, error) {
 // *trade.RangeError. Source: two circular segments, exact.
 func LensArea(a, b, d float64) (float64, error) {
 	for _, r := range [...]float64{a, b} {
-		if err := limRadius.check(r); err != nil {
+		if err := limRadius.Check(r); err != nil {
 			return 0, err
 		}
 	}
-	if err := limDistance.check(d); err != nil {
+	if err := limDistance.Check(d); err != nil {
 		return 0, err
 	}
 	return lens(a, b, d), nil
 }
 
-var limRadius = limit{"radius", 1e-6, greatest / 2, units.Length, ""}
+var limRadius = trade.Between("radius", 1e-6, greatest/2, units.Length, "")
 
 // lens is LensArea without the checks, and without units: any consistent
 // lengths do.
@@ -139,11 +139,11 @@ func LuneArea(worn, finish, offset float64) (float64, error) {
 func lune(r, big, e float64) float64 { return math.Pi*big*big - lens(big, r, e) }
 
 func checkThree(worn, finish, offset float64) error {
-	if err := limWorn.check(worn); err != nil {
+	if err := limWorn.Check(worn); err != nil {
 		return err
 	}
-	if err := limFinish.check(finish); err != nil {
+	if err := limFinish.Check(finish); err != nil {
 		return err
 	}
-	return limOffset.check(offset)
+	return limOffset.Check(offset)
 }

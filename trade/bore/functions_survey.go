@@ -7,14 +7,9 @@ import (
 
 var (
 	paramSweeps = trade.Param{Name: "survey", About: "Indicator readings round the bore at two stations or more, plus outward", Kind: units.Survey}
-	paramSet    = limSetRadius.param("set_radius", "Radius at which the indicator reads zero; 0 if the readings are radii")
-	paramLength = optional(limFaceFace.param("bore_length", "Face to face; 0 means up to the last station"))
+	paramSet    = limSetRadius.Param("set_radius", "Radius at which the indicator reads zero; 0 if the readings are radii")
+	paramLength = limFaceFace.Param("bore_length", "Face to face; 0 means up to the last station").Usual(0)
 )
-
-func optional(p trade.Param) trade.Param {
-	p.Optional = true
-	return p
-}
 
 func surveyFunctions() []trade.Function {
 	return []trade.Function{{
@@ -60,13 +55,17 @@ func surveyFunctions() []trade.Function {
 				return err
 			}
 			stock, _, err := s.LeastStock(in.X[2])
-			return one(out, stock, err)
+			if err != nil {
+				return err
+			}
+			out[0] = stock
+			return nil
 		},
 	}, {
 		Name: "bore.inspect", About: "Size, taper and out-of-round of a finished bore, from inside-micrometer diameters.",
 		Formula: "taper = difference of the stations' mean diameters; out-of-round = (Dmax − Dmin)/2",
 		Params: []trade.Param{{Name: "diameters", About: "Diameters at three depths and two clock positions or more", Kind: units.Survey},
-			limDiameter.param("least_allowed", "Least diameter allowed"), limDiameter.param("greatest_allowed", "Greatest diameter allowed")},
+			limDiameter.Param("least_allowed", "Least diameter allowed"), limDiameter.Param("greatest_allowed", "Greatest diameter allowed")},
 		Results: []trade.Result{
 			length("least", "Least diameter found", units.Down), length("greatest", "Greatest diameter found", units.Up),
 			thou("taper", "Difference of the mean diameters", units.Up), thou("out_of_round", "Worst out-of-round on the radius", units.Up),
@@ -128,6 +127,6 @@ func callInspect(in trade.Args, out []float64) error {
 	if err != nil {
 		return err
 	}
-	copy(out, []float64{i.Least, i.Greatest, i.Taper, i.OutOfRound, min(i.Margins[0].Room, i.Margins[1].Room), yes(len(i.Faults) == 0)})
+	copy(out, []float64{i.Least, i.Greatest, i.Taper, i.OutOfRound, min(i.Margins[0].Room, i.Margins[1].Room), trade.YesNo(len(i.Faults) == 0)})
 	return nil
 }

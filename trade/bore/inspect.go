@@ -106,13 +106,13 @@ func (in *Inspection) check() error {
 	if len(in.Diameters) == 0 {
 		return errNothing
 	}
-	if err := errors.Join(limDiameter.check(in.LeastDiameter), limDiameter.check(in.GreatestDiameter)); err != nil {
+	if err := errors.Join(limDiameter.Check(in.LeastDiameter), limDiameter.Check(in.GreatestDiameter)); err != nil {
 		return err
 	}
 	if in.LeastDiameter >= in.GreatestDiameter {
 		return errors.New("the least diameter allowed is not less than the greatest")
 	}
-	return errors.Join(limStock.check(in.TaperLimit), limStock.check(in.RoundLimit))
+	return errors.Join(limStock.Check(in.TaperLimit), limStock.Check(in.RoundLimit))
 }
 
 // faults looks for depths and angles that are missing.
@@ -180,7 +180,7 @@ func (i *Inspected) Steps() []trade.Step {
 // memory; radial sense ASME Y14.5, ISO 1101.
 func OutOfRound(greatestD, leastD float64) (float64, error) {
 	for _, d := range [...]float64{greatestD, leastD} {
-		if err := limDiameter.check(d); err != nil {
+		if err := limDiameter.Check(d); err != nil {
 			return 0, err
 		}
 	}

@@ -27,8 +27,8 @@ type Volume struct {
 //	V = ∫ (π·R² − lens(R, r(z), |e(z)|)) dz
 //
 // r and e linear in z. The integral is broken where the lune opens or closes,
-// |R − r| = |e|, and adapted by halves in between. Error: a *trade.RangeError,
-// or a sentence if the quadrature does not settle. Source: plane geometry; rule
+// |R − r| = |e|, and adapted by halves in between. Ranges as in TaperingLune. Error: a
+// *trade.RangeError, or a sentence if the quadrature does not settle. Source: plane geometry; rule
 // of Gauss and Kronrod, 7 and 15 points (QUADPACK, Piessens et al. 1983).
 func LuneVolume(in TaperingLune) (Volume, error) {
 	for _, worn := range [...]float64{in.WornNear, in.WornFar} {
@@ -36,7 +36,7 @@ func LuneVolume(in TaperingLune) (Volume, error) {
 			return Volume{}, err
 		}
 	}
-	if err := limLength.check(in.Length); err != nil {
+	if err := limLength.Check(in.Length); err != nil {
 		return Volume{}, err
 	}
 	v := in.integrate()

@@ -9,7 +9,7 @@ type Outlier struct {
 	Station float64 // m
 	Clock   float64 // rad
 	Off     float64 // outside (+) or inside (−) the circle of the others, m
-	Chance  float64 // how likely so odd a reading would be by chance anywhere in its station
+	Chance  float64 // how likely so odd a reading would be by chance anywhere in its station, 0 to 1, a share of all stations
 }
 
 const (

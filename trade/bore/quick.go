@@ -20,7 +20,7 @@ type Four struct {
 // for four even places, linearised; common practice.
 func FourPoint(at12, at3, at6, at9 float64) (Four, error) {
 	for _, r := range [...]float64{at12, at3, at6, at9} {
-		if err := limReading.check(r); err != nil {
+		if err := limReading.Check(r); err != nil {
 			return Four{}, err
 		}
 	}
@@ -43,11 +43,11 @@ type Lean struct {
 // Source: the definition of a slope.
 func LeanOf(near, far XY, length float64) (Lean, error) {
 	for _, x := range [...]float64{near.X, near.Y, far.X, far.Y} {
-		if err := limShift.check(x); err != nil {
+		if err := limShift.Check(x); err != nil {
 			return Lean{}, err
 		}
 	}
-	if err := limLength.check(length); err != nil {
+	if err := limLength.Check(length); err != nil {
 		return Lean{}, err
 	}
 	d := far.Sub(near)
@@ -62,11 +62,11 @@ func LeanOf(near, far XY, length float64) (Lean, error) {
 // distance 0 to 3 m, standard uncertainties 1 nm to 100 mm. Error: a
 // *trade.RangeError. Source: En number as in ISO/IEC 17043 (from memory).
 func NormalisedDistance(distance, ua, ub float64) (float64, error) {
-	if err := limDistance.check(distance); err != nil {
+	if err := limDistance.Check(distance); err != nil {
 		return 0, err
 	}
 	for _, u := range [...]float64{ua, ub} {
-		if err := limU.check(u); err != nil {
+		if err := limU.Check(u); err != nil {
 			return 0, err
 		}
 	}
@@ -82,11 +82,11 @@ func NormalisedDistance(distance, ua, ub float64) (float64, error) {
 // Source: F. D. Jones, Turning and Boring (1914).
 func Taper(near, far, distance float64) (float64, error) {
 	for _, d := range [...]float64{near, far} {
-		if err := limDiameter.check(d); err != nil {
+		if err := limDiameter.Check(d); err != nil {
 			return 0, err
 		}
 	}
-	if err := limLength.check(distance); err != nil {
+	if err := limLength.Check(distance); err != nil {
 		return 0, err
 	}
 	return (far - near) / distance, nil

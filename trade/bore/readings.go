@@ -63,14 +63,14 @@ const (
 )
 
 var (
-	limStation  = limit{"station", -1, 10, units.Length, "it is measured from the near face into the bore"}
-	limRadiusIn = limit{"radius", 2.5 * mm, greatest / 2, units.Length, "give a set radius if the readings are the indicator's"}
-	limDiameter = limit{"measured diameter", 5 * mm, greatest, units.Length, ""}
-	limPointU   = limit{"uncertainty of a reading", 0, 0.05, units.Length, ""}
+	limStation  = trade.Between("station", -1, 10, units.Length, "it is measured from the near face into the bore")
+	limRadiusIn = trade.Between("radius", 2.5*mm, greatest/2, units.Length, "give a set radius if the readings are the indicator's")
+	limDiameter = trade.Between("measured diameter", 5*mm, greatest, units.Length, "")
+	limPointU   = trade.Between("uncertainty of a reading", 0, 0.05, units.Length, "")
 	errNothing  = errors.New("the survey has no readings")
 	errTooMany  = errors.New("the survey has more than 20 000 readings")
-	limUDatum   = limit{"uncertainty of the datum", 0, 0.05, units.Length, ""}
-	limFaceFace = limit{"bore length", 0, 10, units.Length, "0 means up to the last station"}
+	limUDatum   = trade.Between("uncertainty of the datum", 0, 0.05, units.Length, "")
+	limFaceFace = trade.Between("bore length", 0, 10, units.Length, "0 means up to the last station")
 	errLeaveOut = errors.New("a reading to be left out is not in the survey")
 )
 
@@ -81,7 +81,7 @@ func (in *Readings) check() error {
 	if len(in.Sweeps)+len(in.Diameters) > 20000 {
 		return errTooMany
 	}
-	if err := errors.Join(limSetRadius.check(in.SetRadius), limUDatum.check(in.UDatum), limFaceFace.check(in.Length)); err != nil {
+	if err := errors.Join(limSetRadius.Check(in.SetRadius), limUDatum.Check(in.UDatum), limFaceFace.Check(in.Length)); err != nil {
 		return err
 	}
 	for _, i := range in.LeaveOut {
@@ -95,38 +95,38 @@ func (in *Readings) check() error {
 		}
 	}
 	for i, p := range in.Diameters {
-		if err := in.checkPoint(p, &limDiameter); err != nil {
+		if err := in.checkPoint(p, limDiameter); err != nil {
 			return fmt.Errorf("diameter %d: %w", i+1, err)
 		}
 	}
 	return nil
 }
 
-func (in *Readings) sweepLimit() *limit {
+func (in *Readings) sweepLimit() trade.Range {
 	if in.SetRadius > 0 {
-		return &limReading
+		return limReading
 	}
-	return &limRadiusIn
+	return limRadiusIn
 }
 
-func (in *Readings) checkPoint(p trade.Point, read *limit) error {
-	if err := limStation.check(p.Station); err != nil {
+func (in *Readings) checkPoint(p trade.Point, read trade.Range) error {
+	if err := limStation.Check(p.Station); err != nil {
 		return err
 	}
-	if err := limAngle.check(p.Clock); err != nil {
+	if err := limAngle.Check(p.Clock); err != nil {
 		return err
 	}
-	if err := limPointU.check(p.U); err != nil {
+	if err := limPointU.Check(p.U); err != nil {
 		return err
 	}
-	if err := read.check(p.Read); err != nil {
+	if err := read.Check(p.Read); err != nil {
 		return err
 	}
-	if read == &limReading && in.SetRadius+p.Read < 2.5*mm {
-		return limRadiusIn.check(in.SetRadius + p.Read)
+	if read == limReading && in.SetRadius+p.Read < 2.5*mm {
+		return limRadiusIn.Check(in.SetRadius + p.Read)
 	}
 	if in.Length > 0 && p.Station > in.Length+sameStation {
-		return &trade.RangeError{What: "station", Value: p.Station, Low: limStation.low, High: in.Length, Kind: units.Length,
+		return &trade.RangeError{What: "station", Value: p.Station, Low: limStation.Low, High: in.Length, Kind: units.Length,
 			Why: "it lies beyond the far face"}
 	}
 	return nil

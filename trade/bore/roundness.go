@@ -127,7 +127,7 @@ type Arc struct {
 	GapClock float64 // middle of that gap, rad
 	// Oval is how far the fitted centre moves for each unit by which the bore is
 	// oval (radius r + a·cos 2α: shift over a, at worst). Nothing for readings
-	// evenly all round; large for an arc, which cannot tell oval from off centre.
+	// evenly all round; large for an arc, which cannot tell oval from off centre. A ratio.
 	Oval float64
 }
 

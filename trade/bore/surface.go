@@ -42,7 +42,7 @@ var (
 func SurfaceOf(sections ...Section) (*Surface, error) {
 	out := &Surface{}
 	for i, s := range sections {
-		if err := limRadiusIn.check(s.R); err != nil {
+		if err := limRadiusIn.Check(s.R); err != nil {
 			return nil, err
 		}
 		if bad(s.Centre.X) || bad(s.Centre.Y) || bad(s.Z) || (i > 0 && s.Z-sections[i-1].Z < sameStation) {
@@ -133,7 +133,7 @@ func EvenClocks(n int) []float64 {
 	return out
 }
 
-// Ray is a direction from an axis, its sine and cosine worked out once.
+// Ray is a direction from an axis, rad, its sine and cosine worked out once.
 type Ray struct{ Clock, Sin, Cos float64 }
 
 // Rays gives the directions of clock positions, rad.

@@ -237,7 +237,7 @@ func (s *Surveyed) extremes() {
 // finish D is a diameter, 5 mm to 3 m. Error: a *trade.RangeError, or no swept
 // station. Source: the definition of stock.
 func (s *Surveyed) LeastStock(finish float64) (float64, Place, error) {
-	if err := limFinish.check(finish); err != nil {
+	if err := limFinish.Check(finish); err != nil {
 		return 0, Place{}, err
 	}
 	if s.GreatestRadius.Radius == 0 {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"gudgeon/trade"
 	"gudgeon/units"
 )
 
@@ -26,7 +27,7 @@ type Finished struct {
 
 // CleanedUp says how much of a finished surface is sound.
 type CleanedUp struct {
-	Share       float64 // of the whole surface, 0 to 1
+	Share       float64 // share of the whole surface, 0 to 1
 	LoadedShare float64 // of the loaded zone; 1 when it has no width
 	Loaded      []int   // voids that reach into the loaded zone, by index
 	AtEdge      []int   // voids that reach the edge strip of a face
@@ -87,13 +88,13 @@ func CleanUp(f Finished, voids []Void) (CleanedUp, error) {
 // and no more than the surface. Errors: a *trade.RangeError; more void than
 // surface. Source: plane geometry.
 func SoundShare(diameter, length, area float64) (float64, error) {
-	if err := limFinish.check(diameter); err != nil {
+	if err := limFinish.Check(diameter); err != nil {
 		return 0, err
 	}
-	if err := limLength.check(length); err != nil {
+	if err := limLength.Check(length); err != nil {
 		return 0, err
 	}
-	if err := limVoidArea.check(area); err != nil {
+	if err := limVoidArea.Check(area); err != nil {
 		return 0, err
 	}
 	whole := math.Pi * diameter * length
@@ -105,18 +106,18 @@ func SoundShare(diameter, length, area float64) (float64, error) {
 
 var (
 	errVoids     = errors.New("the voids together are larger than the surface: count each only once")
-	limVoidArea  = limit{"area of the voids", 0, 100, units.Area, ""}
-	limLoadWidth = limit{"width of the loaded zone", 0, 2 * math.Pi, units.Angle, ""}
-	limVoid      = limit{"size of a void", 1e-5, 10, units.Length, ""}
+	limVoidArea  = trade.Between("area of the voids", 0, 100, units.Area, "")
+	limLoadWidth = trade.Between("width of the loaded zone", 0, 2*math.Pi, units.Angle, "")
+	limVoid      = trade.Between("size of a void", 1e-5, 10, units.Length, "")
 )
 
 func (f *Finished) check() error {
-	return errors.Join(limFinish.check(f.Diameter), limLength.check(f.Length), limAngle.check(f.LoadClock),
-		limLoadWidth.check(f.LoadWidth), (&limit{"edge strip", 0, f.Length / 2, units.Length, ""}).check(f.Edge))
+	return errors.Join(limFinish.Check(f.Diameter), limLength.Check(f.Length), limAngle.Check(f.LoadClock),
+		limLoadWidth.Check(f.LoadWidth), trade.Between("edge strip", 0, f.Length/2, units.Length, "").Check(f.Edge))
 }
 
 func (f *Finished) holds(v Void) error {
-	if err := errors.Join(limAngle.check(v.Clock), limVoid.check(v.Along), limVoid.check(v.Round)); err != nil {
+	if err := errors.Join(limAngle.Check(v.Clock), limVoid.Check(v.Along), limVoid.Check(v.Round)); err != nil {
 		return err
 	}
 	if v.Round > math.Pi*f.Diameter*(1+1e-9) {

@@ -5,7 +5,9 @@ import (
 	"slices"
 )
 
-// Surface returns the wall that the readings show. Error: no swept station.
+// Surface returns the wall that the readings show, for readings within the ranges
+// of Survey. Error: no swept station. Source: the readings themselves; between
+// stations a straight line.
 func (s *Surveyed) Surface() (*Surface, error) {
 	if s.wall == nil {
 		return nil, errNoCentre

@@ -27,8 +27,8 @@ const (
 type Warning struct {
 	Code  WarningCode
 	Z     float64 // m
-	Value float64
-	Oval  float64 // PartialArc: shift of the centre per unit of ovality
+	Value float64 // in the unit that the code says
+	Oval  float64 // PartialArc: ratio of the centre's shift to the ovality
 }
 
 // Text says the warning and what to do about it.

@@ -4,12 +4,12 @@ import "math"
 
 // Witnesses is a worn bore against two features that an earlier repair left alone.
 type Witnesses struct {
-	FeaturesEn    float64 // normalised distance between the two features
+	FeaturesEn    float64 // normalised distance between the two features, 1
 	FeaturesAgree bool
 	Centre        XY      // of the two, mean weighted by 1/U², m; means nothing unless they agree
 	U             float64 // its standard uncertainty in each direction, m
 	Worn          Offset  // of the worn bore from that centre
-	WornEn        float64 // its normalised distance
+	WornEn        float64 // its normalised distance, 1
 	WornAgrees    bool
 }
 
@@ -24,13 +24,13 @@ type Witnesses struct {
 // ISO/IEC 17043 (from memory).
 func TwoWitnesses(worn, first, second Candidate) (Witnesses, error) {
 	for _, c := range [...]*Candidate{&worn, &first, &second} {
-		if err := limShift.check(c.Centre.X); err != nil {
+		if err := limShift.Check(c.Centre.X); err != nil {
 			return Witnesses{}, err
 		}
-		if err := limShift.check(c.Centre.Y); err != nil {
+		if err := limShift.Check(c.Centre.Y); err != nil {
 			return Witnesses{}, err
 		}
-		if err := limU.check(c.U); err != nil {
+		if err := limU.Check(c.U); err != nil {
 			return Witnesses{}, err
 		}
 	}

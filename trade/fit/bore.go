@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -32,7 +33,7 @@ const farFromNominal = 0.02
 // together; work to its middle. Source: definition of the fit; the 2 % are
 // common practice, no source.
 func BoreFor(measured float64, f FitResult) (BoreResult, error) {
-	if err := measuredRange.check(measured); err != nil {
+	if err := measuredRange.Check(measured); err != nil {
 		return BoreResult{}, err
 	}
 	if err := trade.InRange("measured diameter", measured, f.Size*(1-farFromNominal), f.Size*(1+farFromNominal), units.Length,
@@ -81,14 +82,14 @@ type RunningResult struct {
 	Hot             float64 // clearance on diameter at work, m
 }
 
-var expansionRange = bounds{"thermal expansion", 1e-6, 40e-6, units.Expansion, ""}
+var expansionRange = trade.Between("thermal expansion", 1e-6, 40e-6, units.Expansion, "")
 
 func (in RunningInput) check() error {
-	return firstError(
-		boreRange.check(in.BushingBore), pinRange.check(in.Pin), diameterRange.check(in.Diameter),
-		tightRange.check(in.Interference), closeInRange.check(in.CloseIn),
-		expansionRange.check(in.BushingExpansion), expansionRange.check(in.BossExpansion), expansionRange.check(in.PinExpansion),
-		tempRange.check(in.Measured), tempRange.check(in.BossTemp), tempRange.check(in.PinTemp),
+	return cmp.Or(
+		boreRange.Check(in.BushingBore), pinRange.Check(in.Pin), diameterRange.Check(in.Diameter),
+		tightRange.Check(in.Interference), closeInRange.Check(in.CloseIn),
+		expansionRange.Check(in.BushingExpansion), expansionRange.Check(in.BossExpansion), expansionRange.Check(in.PinExpansion),
+		tempRange.Check(in.Measured), tempRange.Check(in.BossTemp), tempRange.Check(in.PinTemp),
 		trade.InRange("bushing bore", in.BushingBore, 0, math.Nextafter(in.Diameter, 0), units.Length, "it is to be smaller than the press fit's diameter"),
 		trade.InRange("close-in of the bore", in.CloseIn, 0, 1.2*in.Interference, units.Length, "a bore does not close by more than the interference that closes it"),
 	)

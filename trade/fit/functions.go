@@ -15,47 +15,12 @@ func Functions() []trade.Function {
 	}
 }
 
-type stepper interface{ Steps() []trade.Step }
-
-// worked makes the two calls of a Function from a typed one: work reads the
-// arguments, put writes the results.
-func worked[R stepper](f trade.Function, work func(x []float64) (R, error), put func(r R, out []float64)) trade.Function {
-	f.Call = func(in trade.Args, out []float64) error {
-		r, err := work(in.X)
-		if err != nil {
-			return err
-		}
-		put(r, out)
-		return nil
-	}
-	f.Steps = func(in trade.Args) []trade.Step {
-		r, err := work(in.X)
-		if err != nil {
-			return nil
-		}
-		return r.Steps()
-	}
-	return f
-}
-
-// choice makes the parameter that picks a class by its name.
-func choice(name, about string, options []string) trade.Param {
-	return trade.Param{Name: name, About: about, Kind: units.Choice, Options: options, High: float64(len(options) - 1)}
-}
-
 const (
 	isoSource  = "ISO 286 limits read from restatements: Machine Drawing (Narayana, Kannaiah, Reddy) Tables 15.1 to 15.3, makers' catalogues and others, row by row in the worked lines; three k rows from memory"
 	inchSource = "ANSI B4.1 limits read from Machinery's Handbook 27 and 31 Tables 8a to 12, row by row in the worked lines; LC1 to LC5, FN at 3.94 to 4.73 in and the hole of RC8 from memory"
 	nominal    = "Nominal size, which picks the row of the table"
 	memoryText = "A row is from memory: confirm it before cutting"
 )
-
-func yesNo(b bool) float64 {
-	if b {
-		return 1
-	}
-	return 0
-}
 
 func length(name, about, unit string, round trade.Rounding) trade.Result {
 	return trade.Result{Name: name, About: about, Kind: units.Length, Unit: unit, Round: round}
@@ -77,11 +42,11 @@ func gradeTable(t *tables) *table { return &t.grades }
 func inchTable(t *tables) *table  { return &t.inch }
 
 func limitsFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.limits",
 		About:   "Limits of size of one ISO 286 class, such as H7 or p6.",
 		Formula: "low = size + lower deviation; high = size + upper deviation",
-		Params:  []trade.Param{isoSizeRange.param("size", nominal), choice("class", "ISO class: capital for a hole, small for a shaft", Classes())},
+		Params:  []trade.Param{isoSizeRange.Param("size", nominal), trade.Choice("class", "ISO class: capital for a hole, small for a shaft", Classes()...)},
 		Results: []trade.Result{
 			length("low", "Low limit of size", "inch", units.Up),
 			length("high", "High limit of size", "inch", units.Down),
@@ -98,32 +63,26 @@ func limitsFunction() trade.Function {
 		}
 		return limitsOf(c, x[0])
 	}, func(r LimitsResult, out []float64) {
-		out[0], out[1], out[2], out[3], out[4] = r.Low, r.High, r.Deviation.Lower, r.Deviation.Upper, yesNo(r.FromMemory)
+		out[0], out[1], out[2], out[3], out[4] = r.Low, r.High, r.Deviation.Lower, r.Deviation.Upper, trade.YesNo(r.FromMemory)
 	})
 }
 
 func gradeFunction() trade.Function {
-	return trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "fit.tolerance",
 		About:   "Width of an ISO 286 tolerance grade, such as IT7.",
 		Formula: "a table",
-		Params:  []trade.Param{isoSizeRange.param("size", nominal), choice("grade", "Tolerance grade", Grades())},
+		Params:  []trade.Param{isoSizeRange.Param("size", nominal), trade.Choice("grade", "Tolerance grade", Grades()...)},
 		Results: []trade.Result{length("width", "Width of the tolerance", "thou", units.Down)},
 		Source:  isoSource,
 		Example: `fit.tolerance(mm(100), "IT7")`,
-		Call: func(in trade.Args, out []float64) error {
-			c, err := classAt(gradeTable, in.X[1])
-			if err != nil {
-				return err
-			}
-			width, err := gradeOf(c, in.X[0])
-			if err != nil {
-				return err
-			}
-			out[0] = width
-			return nil
-		},
-	}
+	}, func(x []float64) (float64, error) {
+		c, err := classAt(gradeTable, x[1])
+		if err != nil {
+			return 0, err
+		}
+		return gradeOf(c, x[0])
+	})
 }
 
 func pairResults() []trade.Result {
@@ -145,7 +104,7 @@ func putPair(r FitResult, out []float64) {
 	out[2], out[3] = r.Size+r.Shaft.Lower, r.Size+r.Shaft.Upper
 	out[4], out[5] = r.LeastClearance, r.MostClearance
 	out[6], out[7] = -r.MostClearance, -r.LeastClearance
-	out[8] = yesNo(r.FromMemory)
+	out[8] = trade.YesNo(r.FromMemory)
 }
 
 func isoPair(size, hole, shaft float64) (FitResult, error) {
@@ -169,14 +128,14 @@ func inchPair(size, index float64) (FitResult, error) {
 }
 
 func isoFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.iso",
 		About:   "Limits and clearance of a hole and a shaft by ISO 286, such as H7 and p6.",
 		Formula: "least clearance = EI - es; most = ES - ei",
 		Params: []trade.Param{
-			isoSizeRange.param("size", nominal),
-			choice("hole", "ISO class of the hole", HoleClasses()),
-			choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()),
+			isoSizeRange.Param("size", nominal),
+			trade.Choice("hole", "ISO class of the hole", HoleClasses()...),
+			trade.Choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()...),
 		},
 		Results: pairResults(),
 		Source:  isoSource,
@@ -185,11 +144,11 @@ func isoFunction() trade.Function {
 }
 
 func inchFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.inch",
 		About:   "Limits and clearance of a fit by ANSI B4.1, such as FN2 or RC4.",
 		Formula: "least clearance = hole low - shaft high; most = hole high - shaft low",
-		Params:  []trade.Param{inchSizeRange.param("size", nominal), choice("class", "ANSI class of fit", InchFits())},
+		Params:  []trade.Param{inchSizeRange.Param("size", nominal), trade.Choice("class", "ANSI class of fit", InchFits()...)},
 		Results: pairResults(),
 		Source:  inchSource,
 		Example: `fit.inch(inch(3), "FN2").most_interference`,
@@ -206,21 +165,21 @@ func boreResults() []trade.Result {
 }
 
 func putBore(r BoreResult, out []float64) {
-	out[0], out[1], out[2], out[3] = r.Low, r.High, r.Target, yesNo(r.Fit.FromMemory)
+	out[0], out[1], out[2], out[3] = r.Low, r.High, r.Target, trade.YesNo(r.Fit.FromMemory)
 }
 
 const boreFormula = "low = measured + least clearance; high = measured + most clearance; target midway"
 
 func boreForFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.bore_for",
 		About:   "Bore to make for a measured bushing or pin, to get an ISO 286 fit.",
 		Formula: boreFormula,
 		Params: []trade.Param{
-			measuredRange.param("measured", "Measured outside diameter of the bushing or pin"),
-			isoSizeRange.param("size", nominal),
-			choice("hole", "ISO class of the hole", HoleClasses()),
-			choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()),
+			measuredRange.Param("measured", "Measured outside diameter of the bushing or pin"),
+			isoSizeRange.Param("size", nominal),
+			trade.Choice("hole", "ISO class of the hole", HoleClasses()...),
+			trade.Choice("shaft", "ISO class of the shaft or bushing", ShaftClasses()...),
 		},
 		Results: boreResults(),
 		Source:  isoSource + "; 2 % between measured and nominal: common practice, no source",
@@ -235,14 +194,14 @@ func boreForFunction() trade.Function {
 }
 
 func boreForInchFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.bore_for_inch",
 		About:   "Bore to make for a measured bushing or pin, to get an ANSI B4.1 fit.",
 		Formula: boreFormula,
 		Params: []trade.Param{
-			measuredRange.param("measured", "Measured outside diameter of the bushing or pin"),
-			inchSizeRange.param("size", nominal),
-			choice("class", "ANSI class of fit", InchFits()),
+			measuredRange.Param("measured", "Measured outside diameter of the bushing or pin"),
+			inchSizeRange.Param("size", nominal),
+			trade.Choice("class", "ANSI class of fit", InchFits()...),
 		},
 		Results: boreResults(),
 		Source:  inchSource + "; 2 % between measured and nominal: common practice, no source",

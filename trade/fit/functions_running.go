@@ -8,22 +8,22 @@ import (
 
 func runningFunction() trade.Function {
 	const roomTemp = 293.15
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "fit.running_clearance",
 		About:   "Clearance on diameter of a pin in a pressed-in bushing, as measured and at working temperature.",
 		Formula: "cold = d - k - pin; hot = d(1+ab·dT) - k·(delta + D(ab-ah)dT)/delta - pin(1+ap·dTp)",
 		Params: []trade.Param{
-			boreRange.param("bushing_bore", "Bore of the bushing before pressing"),
-			pinRange.param("pin", "Diameter of the pin"),
-			diameterRange.param("diameter", "Diameter of the press fit: the bushing's outside"),
-			tightRange.param("interference", "Interference of the press fit on diameter; 0 if it is not pressed"),
-			closeInRange.param("close_in", "How much the bore closes when pressed in, as from press.close_in"),
-			choice("bushing", "Metal of the bushing", press.MaterialNames()),
-			choice("hub", "Metal of the boss", press.MaterialNames()),
-			choice("pin_metal", "Metal of the pin", press.MaterialNames()),
-			tempRange.optional("boss_temperature", "Boss and bushing at work", roomTemp),
-			tempRange.optional("pin_temperature", "Pin at work", roomTemp),
-			tempRange.optional("measured_at", "Temperature at which all were measured", roomTemp),
+			boreRange.Param("bushing_bore", "Bore of the bushing before pressing"),
+			pinRange.Param("pin", "Diameter of the pin"),
+			diameterRange.Param("diameter", "Diameter of the press fit: the bushing's outside"),
+			tightRange.Param("interference", "Interference of the press fit on diameter; 0 if it is not pressed"),
+			closeInRange.Param("close_in", "How much the bore closes when pressed in, as from press.close_in"),
+			trade.Choice("bushing", "Metal of the bushing", press.MaterialNames()...),
+			trade.Choice("hub", "Metal of the boss", press.MaterialNames()...),
+			trade.Choice("pin_metal", "Metal of the pin", press.MaterialNames()...),
+			tempRange.Param("boss_temperature", "Boss and bushing at work").Usual(roomTemp),
+			tempRange.Param("pin_temperature", "Pin at work").Usual(roomTemp),
+			tempRange.Param("measured_at", "Temperature at which all were measured").Usual(roomTemp),
 		},
 		Results: []trade.Result{
 			length("cold", "Clearance on diameter once pressed in", "thou", units.Down),

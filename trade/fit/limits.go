@@ -66,7 +66,7 @@ func Limits(size float64, name string) (LimitsResult, error) {
 }
 
 func limitsOf(c *class, size float64) (LimitsResult, error) {
-	if err := isoSizeRange.check(size); err != nil {
+	if err := isoSizeRange.Check(size); err != nil {
 		return LimitsResult{}, err
 	}
 	r, err := c.at(size)
@@ -119,7 +119,7 @@ func ToleranceGrade(size float64, grade string) (float64, error) {
 }
 
 func gradeOf(c *class, size float64) (float64, error) {
-	if err := isoSizeRange.check(size); err != nil {
+	if err := isoSizeRange.Check(size); err != nil {
 		return 0, err
 	}
 	r, err := c.at(size)
@@ -211,7 +211,7 @@ func InchFit(size float64, name string) (FitResult, error) {
 }
 
 func inchFitOf(c *class, size float64) (FitResult, error) {
-	if err := inchSizeRange.check(size); err != nil {
+	if err := inchSizeRange.Check(size); err != nil {
 		return FitResult{}, err
 	}
 	row, err := c.at(size)

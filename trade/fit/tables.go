@@ -8,6 +8,7 @@ import (
 	"strings"
 	"sync"
 
+	"gudgeon/trade"
 	"gudgeon/units"
 )
 
@@ -141,10 +142,11 @@ func (t *table) named(name string) (*class, error) {
 
 // indexed finds a class by its place in names.
 func (t *table) indexed(i float64) (*class, error) {
-	if !(i >= 0 && i < float64(len(t.classes))) || i != float64(int(i)) {
+	at, ok := trade.Chosen(i, len(t.classes))
+	if !ok {
 		return nil, fmt.Errorf("class %v is not in the table", i)
 	}
-	return &t.classes[int(i)], nil
+	return &t.classes[at], nil
 }
 
 // at finds the row of a nominal size.

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 
 	"gudgeon/trade"
@@ -58,9 +59,9 @@ var aiscSafety = [4]float64{AISCTension: 2, AISCShear: 2, AISCBearing: 2, AISCYi
 // D5 is not meant for lifting lugs (AISC's engineers say so): it has less
 // margin than CheckPlateLug and is shown to catch a slip, not to pass a lug.
 func CheckAISCLug(in AISCLug) (AISCLugResult, error) {
-	err := firstOf(loadRange.check("load on the lug", in.Load), stockRange.check("lug thickness", in.Thickness),
-		stockRange.check("lug width", in.Width), stockRange.check("hole to edge beyond it", in.Beyond),
-		stockRange.check("hole", in.Hole), stockRange.check("pin", in.Pin), checkSteel(in.Yield, in.Ultimate))
+	err := cmp.Or(loadRange.CheckAs("load on the lug", in.Load), stockRange.CheckAs("lug thickness", in.Thickness),
+		stockRange.CheckAs("lug width", in.Width), stockRange.CheckAs("hole to edge beyond it", in.Beyond),
+		stockRange.CheckAs("hole", in.Hole), stockRange.CheckAs("pin", in.Pin), checkSteel(in.Yield, in.Ultimate))
 	if err != nil {
 		return AISCLugResult{}, err
 	}

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -30,8 +31,8 @@ type RoundWeldResult struct {
 }
 
 var (
-	forceRange  = limit{0, 10e6, units.Force, ""}
-	momentRange = limit{0, 10e6, units.Torque, ""}
+	forceRange  = trade.Between("force", 0, 10e6, units.Force, "")
+	momentRange = trade.Between("moment", 0, 10e6, units.Torque, "")
 )
 
 // CheckRoundWeld works a ring of fillet weld by the line method, d the bar's
@@ -43,8 +44,8 @@ var (
 // Tables 9-1 and 9-2 (J = 2π·r³, I = π·r³ per throat); weld stress as WeldStress.
 func CheckRoundWeld(in RoundWeld) (RoundWeldResult, error) {
 	allowed, err := WeldStress(in.Electrode, in.Basis)
-	err = firstOf(err, weldRange.check("bar", in.Bar), legSizeRange.check("weld leg", in.Leg), forceRange.check("tension", in.Tension),
-		forceRange.check("shear", in.Shear), momentRange.check("moment", in.Moment), momentRange.check("torque", in.Torque))
+	err = cmp.Or(err, weldRange.CheckAs("bar", in.Bar), legSizeRange.CheckAs("weld leg", in.Leg), forceRange.CheckAs("tension", in.Tension),
+		forceRange.CheckAs("shear", in.Shear), momentRange.CheckAs("moment", in.Moment), momentRange.CheckAs("torque", in.Torque))
 	if err != nil {
 		return RoundWeldResult{}, err
 	}
@@ -79,7 +80,7 @@ func (r RoundWeldResult) Steps() []trade.Step {
 // bevel groove of AISC 360 Table J2.2 and AWS D1.1, as used in a connection
 // example of the Structural Steel Designer's Handbook.
 func FlareThroat(bar float64) (float64, error) {
-	return 5. / 32 * bar, weldRange.check("bar", bar)
+	return 5. / 32 * bar, weldRange.CheckAs("bar", bar)
 }
 
 // FlareWeld is one leg of a bar lug laid on a face and welded along both sides.
@@ -113,7 +114,7 @@ type FlareWeldResult struct {
 func CheckFlareWeld(in FlareWeld) (FlareWeldResult, error) {
 	allowed, err := WeldStress(in.Electrode, in.Basis)
 	throat, barErr := FlareThroat(in.Bar)
-	err = firstOf(err, barErr, loadRange.check("pull of the leg", in.Load), weldRange.check("length of the weld", in.Length))
+	err = cmp.Or(err, barErr, loadRange.CheckAs("pull of the leg", in.Load), weldRange.CheckAs("length of the weld", in.Length))
 	if err != nil {
 		return FlareWeldResult{}, err
 	}

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -54,8 +55,8 @@ type BentBarResult struct {
 func (r BentBarResult) Use() float64 { return r.Checks[r.Governs].Use() }
 
 var (
-	footRange    = limit{0, 1, units.Length, ""}
-	bowPullRange = limit{30*degree - touch, 90*degree + touch, units.Angle, "flatter, the shackle leaves the bow"}
+	footRange    = trade.Between("foot", 0, 1, units.Length, "")
+	bowPullRange = trade.Between("bow pull", 30*degree-touch, 90*degree+touch, units.Angle, "flatter, the shackle leaves the bow")
 )
 
 // CheckBentBarLug works a lug bent from round bar. The frame is solved by
@@ -86,10 +87,10 @@ var (
 // CheckFlareWeld with the foot forces given here.
 func CheckBentBarLug(in BentBarLug) (BentBarResult, error) {
 	nd, err := in.Category.Factor()
-	err = firstOf(err, loadRange.check("load on the lug", in.Load), stockRange.check("bar", in.Bar),
-		stockRange.check("width between the legs", in.Inside), footRange.check("straight length of the legs", in.Leg),
-		bowPullRange.check("pull from the face, in the lug's plane", in.Angle),
-		sidePullRange.check("pull out of the lug's plane", in.Side), yieldRange.check("yield strength", in.Yield))
+	err = cmp.Or(err, loadRange.CheckAs("load on the lug", in.Load), stockRange.CheckAs("bar", in.Bar),
+		stockRange.CheckAs("width between the legs", in.Inside), footRange.CheckAs("straight length of the legs", in.Leg),
+		bowPullRange.CheckAs("pull from the face, in the lug's plane", in.Angle),
+		sidePullRange.CheckAs("pull out of the lug's plane", in.Side), yieldRange.CheckAs("yield strength", in.Yield))
 	if err != nil {
 		return BentBarResult{}, err
 	}

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -17,7 +18,7 @@ type Piece struct {
 // Balance is a part's weight and centre of gravity.
 type Balance struct {
 	Weight float64 // kg
-	Centre [3]float64
+	Centre [3]float64 // m
 }
 
 var errNoWeight = errors.New("the pieces together weigh nothing: a hole outweighs the solid it is cut from")
@@ -30,12 +31,12 @@ var errNoWeight = errors.New("the pieces together weigh nothing: a hole outweigh
 func Centre(pieces []Piece) (Balance, error) {
 	var b Balance
 	for _, p := range pieces {
-		if err := pieceRange.check("weight of a piece", p.Weight); err != nil {
+		if err := pieceRange.CheckAs("weight of a piece", p.Weight); err != nil {
 			return Balance{}, err
 		}
 		b.Weight += p.Weight
 		for i, x := range p.Centre {
-			if err := placeRange.check("place of a piece", x); err != nil {
+			if err := placeRange.CheckAs("place of a piece", x); err != nil {
 				return Balance{}, err
 			}
 			b.Centre[i] += p.Weight * x
@@ -70,13 +71,13 @@ type ScalesResult struct {
 // Both readings 0 or anything out of range is an error: neither scale can read
 // below 0 while the part rests on both. Source: moments; as in wheel weighing.
 func CentreFromScales(in Scales) (ScalesResult, error) {
-	err := firstOf(scaleRange.check("front reading", in.Front), scaleRange.check("rear reading", in.Rear),
-		lengthRange.check("distance between the supports", in.Span))
+	err := cmp.Or(scaleRange.CheckAs("front reading", in.Front), scaleRange.CheckAs("rear reading", in.Rear),
+		lengthRange.CheckAs("distance between the supports", in.Span))
 	if err != nil {
 		return ScalesResult{}, err
 	}
 	w := in.Front + in.Rear
-	if w < loadRange.low {
+	if w < loadRange.Low {
 		return ScalesResult{}, errors.New("both scales read nothing")
 	}
 	return ScalesResult{In: in, Weight: w, FromFront: in.Span * in.Rear / w, FromRear: in.Span * in.Front / w}, nil
@@ -110,9 +111,9 @@ type Tilt struct {
 // the base line is an error. Source: the vehicle-dynamics weighing method
 // (open textbook), derived again here from moments about the low support.
 func CentreHeight(in Tilt) (float64, error) {
-	err := firstOf(loadRange.check("weight", in.Weight), scaleRange.check("level reading", in.Level),
-		scaleRange.check("raised reading", in.Raised), lengthRange.check("distance between the supports", in.Span),
-		lengthRange.check("rise", in.Rise), boreRange.check("support height", in.SupportHeight))
+	err := cmp.Or(loadRange.CheckAs("weight", in.Weight), scaleRange.CheckAs("level reading", in.Level),
+		scaleRange.CheckAs("raised reading", in.Raised), lengthRange.CheckAs("distance between the supports", in.Span),
+		lengthRange.CheckAs("rise", in.Rise), boreRange.CheckAs("support height", in.SupportHeight))
 	if err != nil {
 		return 0, err
 	}

@@ -1,12 +1,14 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 
+	"gudgeon/trade"
 	"gudgeon/units"
 )
 
-var chainSizeRange = limit{0.25*inch - touch, 1.5*inch + touch, units.Length, ""}
+var chainSizeRange = trade.Between("chain size", 0.25*inch-touch, 1.5*inch+touch, units.Length, "")
 
 // ChainCapacity is the field rule for common open-link chain, 8·D² short tons
 // with D in inches, in kg; it holds a safety factor of 6.
@@ -16,7 +18,7 @@ var chainSizeRange = limit{0.25*inch - touch, 1.5*inch + touch, units.Length, ""
 // without one is not for lifting. Source: US Army FM 5-125 (1995) p. 3-2.
 func ChainCapacity(diameter float64) (float64, error) {
 	d := diameter / inch
-	return 8 * d * d * shortTon, chainSizeRange.check("chain diameter", diameter)
+	return 8 * d * d * shortTon, chainSizeRange.CheckAs("chain diameter", diameter)
 }
 
 // chainWear is the least thickness left at any point of a link, in inches, by
@@ -54,8 +56,8 @@ func ChainWearLimit(size string) (float64, error) {
 type TieDowns struct {
 	Weight float64 // of the load, kg, 0.1 to 500 000
 	Rating float64 // working load limit of one tie, kg, 0.1 to 500 000
-	Direct float64 // ties from the vehicle to the load: each counts half; 0 to 100, whole
-	Over   float64 // ties from the vehicle over or through the load and back to it: each counts in full; 0 to 100, whole
+	Direct float64 // ties from the vehicle to the load: each counts half; 0 to 100, whole, 1
+	Over   float64 // ties from the vehicle over or through the load and back to it: each counts in full; 0 to 100, whole, 1
 }
 
 // TieDownsResult compares what the ties hold with what they must.
@@ -63,10 +65,10 @@ type TieDownsResult struct {
 	In     TieDowns
 	Needed float64 // kg
 	Total  float64 // kg
-	Use    float64 // Needed/Total
+	Use    float64 // Needed/Total, a ratio
 }
 
-var tieRange = limit{0, 100, units.Number, ""}
+var tieRange = trade.Between("tie", 0, 100, units.Number, "")
 
 // TieDown compares the working load limits of all ties with half the weight:
 // needed = W/2, total = rating·(direct/2 + over), use = needed/total.
@@ -75,8 +77,8 @@ var tieRange = limit{0, 100, units.Number, ""}
 // 393.102 (half the weight) and 393.106 as of 2002 (a tie to the load counts
 // half).
 func TieDown(in TieDowns) (TieDownsResult, error) {
-	err := firstOf(loadRange.check("weight", in.Weight), loadRange.check("tie's working load limit", in.Rating),
-		tieRange.check("ties to the load", in.Direct), tieRange.check("ties over the load", in.Over))
+	err := cmp.Or(loadRange.CheckAs("weight", in.Weight), loadRange.CheckAs("tie's working load limit", in.Rating),
+		tieRange.CheckAs("ties to the load", in.Direct), tieRange.CheckAs("ties over the load", in.Over))
 	if err != nil {
 		return TieDownsResult{}, err
 	}

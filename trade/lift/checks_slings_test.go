@@ -1,6 +1,10 @@
 package lift
 
-import "math"
+import (
+	"math"
+
+	"gudgeon/internal/outside"
+)
 
 const (
 	srcSlingTable = "sling table citing 29 CFR 1910.184 and ASME B30.9, https://usnetting.com/commercial-netting/cargo-netting/cargo-lifting-slings/safety-tips"
@@ -23,7 +27,7 @@ func slingCap(rating float64, hitch Hitch, angle float64) func() (float64, error
 	}
 }
 
-func slingChecks() []check {
+func slingChecks() []outside.Check {
 	load := func(weight, legs, angle float64) func() (float64, error) {
 		return func() (float64, error) {
 			w, err := LegLoad(weight*pound, legs, angle*degree)
@@ -61,41 +65,40 @@ func slingChecks() []check {
 	proof := func(what ProofKind) func() (float64, error) {
 		return func() (float64, error) { w, err := ProofLoad(1000, what); return in(1000, w, err) }
 	}
-	return []check{
-		{"S1", "one leg, 90 degrees", srcSlingTable, published, 1000, 1, "lb", slingCap(1000, OneLeg, 90)},
-		{"S1", "one leg, 75 degrees", srcSlingTable, published, 966, 1, "lb", slingCap(1000, OneLeg, 75)},
-		{"S1", "one leg, 60 degrees", srcSlingTable, published, 866, 1, "lb", slingCap(1000, OneLeg, 60)},
-		{"S1", "one leg, 45 degrees", srcSlingTable, published, 707, 1, "lb", slingCap(1000, OneLeg, 45)},
-		{"S1", "one leg, 30 degrees", srcSlingTable, published, 500, 1, "lb", slingCap(1000, OneLeg, 30)},
-		{"S3", "leg load, 90 degrees", srcNavyBridle, published, 500, 0.5, "lb", load(1000, 2, 90)},
-		{"S3", "leg load, 30 degrees", srcNavyBridle, published, 1000, 0.5, "lb", load(1000, 2, 30)},
-		{"S4", "leg load, 60 degrees", srcFactors, published, 577, 1, "lb", load(1000, 2, 60)},
-		{"S4", "leg load, 45 degrees", srcFactors, published, 707, 1, "lb", load(1000, 2, 45)},
-		{"S6", "choker", srcChoker, published, 7425, 1, "lb", slingCap(9900, Choker, 90)},
-		{"S6", "choker", srcChoker, published, 12470, 1, "lb", slingCap(16627, Choker, 60)},
-		{"S7", "choker at 45 degrees", "NAVEDTRA 14081 p. 13-20, http://enginemechanics.tpub.com/14081/css/Figure-13-38-Determination-Of-Double-Basket-Hitch-Sling-Capacity-374.htm", published, 750, 0.5, "lb", slingCap(1000, Choker, 45)},
-		{"S9", "four legs count as two", srcNavySWL, published, 1000, 0.5, "lb", load(1000, 4, 30)},
-		{"S9", "three legs count as two", srcNavySWL, published, 1000, 0.5, "lb", load(1000, 3, 30)},
-		{"S10", "bridle, H 8 over L 10", srcNavySWL, computed, 8000, 0.5, "lb", bridle},
-		{"S18", "leg nearer the centre of gravity", srcOffCentre, published, 8000, 0.5, "lb", share(0, 10000, 2, 8)},
-		{"S18", "leg farther from it", srcOffCentre, published, 2000, 0.5, "lb", share(1, 10000, 2, 8)},
-		{"S19", "farther point carries less", srcP307, published, 3333, 0.5, "lb", share(0, 10000, 6, 3)},
-		{"S19", "2 and 6 ft: nearer carries three quarters", srcP307, computed, 7500, 0.5, "lb", share(0, 10000, 2, 6)},
-		{"S22", "40 degree leg", srcUnequal, computed, 7.28, 0.005, "kN", unequal(0)},
-		{"S22", "70 degree leg", srcUnequal, computed, 16.30, 0.005, "kN", unequal(1)},
-		{"S24", "tray, two diagonal legs carry all", srcTray, computed, 10.93, 0.005, "long cwt", tray},
-		{"S24", "tray, 7 ft legs give this height", srcTray, computed, 7, 0.001, "ft", trayLeg},
-		{"S25", "proof of a custom accessory", "29 CFR 1926.251(a)(4), http://www.complianceregs.com/29cfr/1926/subH/1926-251.html", published, 1.25, 0.001, "x rating", proof(ProofAccessory)},
-		{"S26", "proof of a sling leg", "NAVEDTRA 14251, https://constructionmanuals.tpub.com/14251/css/Sling-Safe-Working-Loads-157.htm", published, 2, 0.001, "x rating", proof(ProofSlingLeg)},
-		{"K5", "proof of a hook without data", "WAC 296-304-07005, https://app.leg.wa.gov/wac/default.aspx?cite=296-304-07005", published, 2, 0.001, "x rating", proof(ProofHook)},
-		{"S27", "design factor of slings", "DOE-STD-1090-96, https://www.yumpu.com/en/document/view/51680234/doe-std-1090-96-doe-standard-hoisting-and-rigging-manual-/187", published, 1000, 0.5, "lb",
-			func() (float64, error) { w, err := WorkingLoad(5000*pound, 5); return in(pound, w, err) }},
+	return []outside.Check{
+		{"S1", "one leg, 90 degrees", srcSlingTable, outside.Published, "lb", 1000, 1, slingCap(1000, OneLeg, 90)},
+		{"S1", "one leg, 75 degrees", srcSlingTable, outside.Published, "lb", 966, 1, slingCap(1000, OneLeg, 75)},
+		{"S1", "one leg, 60 degrees", srcSlingTable, outside.Published, "lb", 866, 1, slingCap(1000, OneLeg, 60)},
+		{"S1", "one leg, 45 degrees", srcSlingTable, outside.Published, "lb", 707, 1, slingCap(1000, OneLeg, 45)},
+		{"S1", "one leg, 30 degrees", srcSlingTable, outside.Published, "lb", 500, 1, slingCap(1000, OneLeg, 30)},
+		{"S3", "leg load, 90 degrees", srcNavyBridle, outside.Published, "lb", 500, 0.5, load(1000, 2, 90)},
+		{"S3", "leg load, 30 degrees", srcNavyBridle, outside.Published, "lb", 1000, 0.5, load(1000, 2, 30)},
+		{"S4", "leg load, 60 degrees", srcFactors, outside.Published, "lb", 577, 1, load(1000, 2, 60)},
+		{"S4", "leg load, 45 degrees", srcFactors, outside.Published, "lb", 707, 1, load(1000, 2, 45)},
+		{"S6", "choker", srcChoker, outside.Published, "lb", 7425, 1, slingCap(9900, Choker, 90)},
+		{"S6", "choker", srcChoker, outside.Published, "lb", 12470, 1, slingCap(16627, Choker, 60)},
+		{"S7", "choker at 45 degrees", "NAVEDTRA 14081 p. 13-20, http://enginemechanics.tpub.com/14081/css/Figure-13-38-Determination-Of-Double-Basket-Hitch-Sling-Capacity-374.htm", outside.Published, "lb", 750, 0.5, slingCap(1000, Choker, 45)},
+		{"S9", "four legs count as two", srcNavySWL, outside.Published, "lb", 1000, 0.5, load(1000, 4, 30)},
+		{"S9", "three legs count as two", srcNavySWL, outside.Published, "lb", 1000, 0.5, load(1000, 3, 30)},
+		{"S10", "bridle, H 8 over L 10", srcNavySWL, outside.Computed, "lb", 8000, 0.5, bridle},
+		{"S18", "leg nearer the centre of gravity", srcOffCentre, outside.Published, "lb", 8000, 0.5, share(0, 10000, 2, 8)},
+		{"S18", "leg farther from it", srcOffCentre, outside.Published, "lb", 2000, 0.5, share(1, 10000, 2, 8)},
+		{"S19", "farther point carries less", srcP307, outside.Published, "lb", 3333, 0.5, share(0, 10000, 6, 3)},
+		{"S19", "2 and 6 ft: nearer carries three quarters", srcP307, outside.Computed, "lb", 7500, 0.5, share(0, 10000, 2, 6)},
+		{"S22", "40 degree leg", srcUnequal, outside.Computed, "kN", 7.28, 0.005, unequal(0)},
+		{"S22", "70 degree leg", srcUnequal, outside.Computed, "kN", 16.30, 0.005, unequal(1)},
+		{"S24", "tray, two diagonal legs carry all", srcTray, outside.Computed, "long cwt", 10.93, 0.005, tray},
+		{"S24", "tray, 7 ft legs give this height", srcTray, outside.Computed, "ft", 7, 0.001, trayLeg},
+		{"S25", "proof of a custom accessory", "29 CFR 1926.251(a)(4), http://www.complianceregs.com/29cfr/1926/subH/1926-251.html", outside.Published, "x rating", 1.25, 0.001, proof(ProofAccessory)},
+		{"S26", "proof of a sling leg", "NAVEDTRA 14251, https://constructionmanuals.tpub.com/14251/css/Sling-Safe-Working-Loads-157.htm", outside.Published, "x rating", 2, 0.001, proof(ProofSlingLeg)},
+		{"K5", "proof of a hook without data", "WAC 296-304-07005, https://app.leg.wa.gov/wac/default.aspx?cite=296-304-07005", outside.Published, "x rating", 2, 0.001, proof(ProofHook)},
+		{"S27", "design factor of slings", "DOE-STD-1090-96, https://www.yumpu.com/en/document/view/51680234/doe-std-1090-96-doe-standard-hoisting-and-rigging-manual-/187", outside.Published, "lb", 1000, 0.5, func() (float64, error) { w, err := WorkingLoad(5000*pound, 5); return in(pound, w, err) }},
 	}
 }
 
 // slingTableChecks compares the sine rule with regulation tables, which are
 // rounded by hand: the tolerances are how far those tables stray from it.
-func slingTableChecks() []check {
+func slingTableChecks() []outside.Check {
 	rows := []struct {
 		id, rope, source string
 		vertical         float64
@@ -111,20 +114,19 @@ func slingTableChecks() []check {
 	}
 	names := [4]string{"90 degrees", "60 degrees", "45 degrees", "30 degrees"}
 	angles := [4]float64{90, 60, 45, 30}
-	var all []check
+	var all []outside.Check
 	for _, r := range rows {
 		for i, want := range r.at {
 			if want == 0 {
 				continue
 			}
-			all = append(all, check{r.id, r.rope + ", " + names[i], r.source, published, want, r.part * want, "lb",
-				slingCap(r.vertical, r.hitch, angles[i])})
+			all = append(all, outside.Check{r.id, r.rope + ", " + names[i], r.source, outside.Published, "lb", want, r.part * want, slingCap(r.vertical, r.hitch, angles[i])})
 		}
 	}
 	return all
 }
 
-func chainChecks() []check {
+func chainChecks() []outside.Check {
 	const (
 		srcWear  = "Mich. Admin. Code R 408.14923 Table 1, https://www.law.cornell.edu/regulations/michigan/Mich-Admin-Code-R-408-14923"
 		srcChain = "US Army FM 5-125 (1995) p. 3-2, https://studylib.net/doc/10727400/h-o-i-s-t-s-section-i.-chains-and-hooks"
@@ -137,10 +139,9 @@ func chainChecks() []check {
 		{"1/4 in", 0.2031}, {"3/8 in", 0.2969}, {"1/2 in", 0.3906}, {"5/8 in", 0.4844}, {"3/4 in", 0.5938}, {"7/8 in", 0.7031},
 		{"1 in", 0.8125}, {"1-1/8 in", 0.9063}, {"1-1/4 in", 1}, {"1-3/8 in", 1.0938}, {"1-1/2 in", 1.1875},
 	}
-	var all []check
+	var all []outside.Check
 	for _, w := range wear {
-		all = append(all, check{"S28", "wear limit of " + w.size, srcWear, published, w.least, 5e-5 + 1e-9, "in",
-			func() (float64, error) { x, err := ChainWearLimit(w.size); return in(inch, x, err) }})
+		all = append(all, outside.Check{"S28", "wear limit of " + w.size, srcWear, outside.Published, "in", w.least, 5e-5 + 1e-9, func() (float64, error) { x, err := ChainWearLimit(w.size); return in(inch, x, err) }})
 	}
 	tie := func(field int) func() (float64, error) {
 		return func() (float64, error) {
@@ -149,8 +150,7 @@ func chainChecks() []check {
 		}
 	}
 	return append(all,
-		check{"S29", "3/4 in chain", srcChain, published, 9000, 1, "lb",
-			func() (float64, error) { w, err := ChainCapacity(0.75 * inch); return in(pound, w, err) }},
-		check{"C9", "half of 20,000 lb", srcTie, computed, 10000, 0.5, "lb", tie(0)},
-		check{"C9", "four ties to the load count half", "49 CFR 393.106 (2002), " + srcTie, computed, 10000, 0.5, "lb", tie(1)})
+		outside.Check{"S29", "3/4 in chain", srcChain, outside.Published, "lb", 9000, 1, func() (float64, error) { w, err := ChainCapacity(0.75 * inch); return in(pound, w, err) }},
+		outside.Check{"C9", "half of 20,000 lb", srcTie, outside.Computed, "lb", 10000, 0.5, tie(0)},
+		outside.Check{"C9", "four ties to the load count half", "49 CFR 393.106 (2002), " + srcTie, outside.Computed, "lb", 10000, 0.5, tie(1)})
 }

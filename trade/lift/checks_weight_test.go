@@ -1,6 +1,8 @@
 package lift
 
-func weightChecks() []check {
+import "gudgeon/internal/outside"
+
+func weightChecks() []outside.Check {
 	const (
 		srcPlate   = "plate weights, http://www.bushwickmetals.com/formulas.html"
 		srcBar     = "shop rules for steel, http://bamsite.org/Shopnotes/steellb.html"
@@ -30,10 +32,9 @@ func weightChecks() []check {
 		}
 	}
 	lbft3 := pound / (foot * foot * foot)
-	return []check{
-		{"G1", "two scales, 5,800 and 6,500 N over 3.20 m", srcScales, published, 1.69, 0.005, "m",
-			func() (float64, error) { r, err := CentreFromScales(Scales{5800, 6500, 3.2}); return r.FromFront, err }},
-		{"G3", "truss of five equal members", srcTruss, published, 3, 1e-9, "m", func() (float64, error) {
+	return []outside.Check{
+		{"G1", "two scales, 5,800 and 6,500 N over 3.20 m", srcScales, outside.Published, "m", 1.69, 0.005, func() (float64, error) { r, err := CentreFromScales(Scales{5800, 6500, 3.2}); return r.FromFront, err }},
+		{"G3", "truss of five equal members", srcTruss, outside.Published, "m", 3, 1e-9, func() (float64, error) {
 			var pieces []Piece
 			for x := 1.0; x <= 5; x++ {
 				pieces = append(pieces, Piece{4, [3]float64{x, 0, 0}})
@@ -41,36 +42,35 @@ func weightChecks() []check {
 			b, err := Centre(pieces)
 			return b.Centre[0], err
 		}},
-		{"G4", "two blocks, x", srcBlocks, computed, 1.43, 0.005, "in", blocks(0)},
-		{"G4", "two blocks, y", srcBlocks, computed, 2.71, 0.005, "in", blocks(1)},
-		{"G4", "two blocks, z", srcBlocks, computed, 2.86, 0.005, "in", blocks(2)},
-		{"G8", "steel plate, a square foot an inch thick", srcPlate, published, 40.8, 0.05, "lb", block(foot, foot, inch, steel, pound)},
-		{"G8", "steel plate, a square foot 1/4 in thick", srcPlate, published, 10.2, 0.05, "lb", block(foot, foot, inch/4, steel, pound)},
-		{"G9", "3 in round, a foot", srcBar, published, 24.0, 0.06, "lb", bar(3, 12)},
-		{"G10", "4 x 1 flat, a foot", srcBar, published, 13.6, 0.05, "lb", block(foot, 4*inch, inch, steel, pound)},
-		{"G11", "disc, 1 in by 1 in", srcPlate, published, 0.2225, 0.0003, "lb", bar(1, 1)},
-		{"G12", "pipe, 282.36 lb/ft, 20 ft", srcPipe, published, 5647, 0.5, "lb",
-			func() (float64, error) {
-				x, err := WeightByLength(282.36*pound/foot, 20*foot)
-				return in(pound, x, err)
-			}},
-		{"G13", "aluminium block", srcBlock, published, 11880, 0.5, "lb", block(6*foot, 3*foot, 4*foot, 165*lbft3, pound)},
-		{"G14", "steel plate 150 x 225 x 30 mm", srcHibb, published, 7.95, 0.005, "kg", block(0.15, 0.225, 0.03, steel, 1)},
-		{"G15", "density of steel", srcUnits, published, 490, 0.5, "lb/ft³", density("steel", lbft3)},
-		{"G15", "density of concrete", srcUnits, published, 150, 0.5, "lb/ft³", density("concrete", lbft3)},
-		{"G15", "density of wood", srcUnits, published, 50, 0.5, "lb/ft³", density("wood", lbft3)},
-		{"G15", "density of water; the physical value is kept", srcUnits, published, 62, 0.5, "lb/ft³", density("water", lbft3)},
-		{"G15", "density of sand", srcUnits, published, 120, 0.5, "lb/ft³", density("sand or gravel", lbft3)},
-		{"G15", "density of copper", srcUnits, published, 560, 0.5, "lb/ft³", density("copper", lbft3)},
-		{"G15", "density of oil", srcUnits, published, 58, 0.5, "lb/ft³", density("oil", lbft3)},
-		{"G15", "density of cast iron", srcDensity, published, 7600, 0.5, "kg/m³", density("cast iron", 1)},
-		{"G15", "density of brass, upper value", srcDensity, published, 8900, 0.5, "kg/m³", density("brass", 1)},
-		{"G15", "density of aluminium", srcDensity, published, 2700, 0.5, "kg/m³", density("aluminium", 1)},
-		{"G15", "density of zinc", srcDensity, published, 7130, 0.5, "kg/m³", density("zinc", 1)},
+		{"G4", "two blocks, x", srcBlocks, outside.Computed, "in", 1.43, 0.005, blocks(0)},
+		{"G4", "two blocks, y", srcBlocks, outside.Computed, "in", 2.71, 0.005, blocks(1)},
+		{"G4", "two blocks, z", srcBlocks, outside.Computed, "in", 2.86, 0.005, blocks(2)},
+		{"G8", "steel plate, a square foot an inch thick", srcPlate, outside.Published, "lb", 40.8, 0.05, block(foot, foot, inch, steel, pound)},
+		{"G8", "steel plate, a square foot 1/4 in thick", srcPlate, outside.Published, "lb", 10.2, 0.05, block(foot, foot, inch/4, steel, pound)},
+		{"G9", "3 in round, a foot", srcBar, outside.Published, "lb", 24.0, 0.06, bar(3, 12)},
+		{"G10", "4 x 1 flat, a foot", srcBar, outside.Published, "lb", 13.6, 0.05, block(foot, 4*inch, inch, steel, pound)},
+		{"G11", "disc, 1 in by 1 in", srcPlate, outside.Published, "lb", 0.2225, 0.0003, bar(1, 1)},
+		{"G12", "pipe, 282.36 lb/ft, 20 ft", srcPipe, outside.Published, "lb", 5647, 0.5, func() (float64, error) {
+			x, err := WeightByLength(282.36*pound/foot, 20*foot)
+			return in(pound, x, err)
+		}},
+		{"G13", "aluminium block", srcBlock, outside.Published, "lb", 11880, 0.5, block(6*foot, 3*foot, 4*foot, 165*lbft3, pound)},
+		{"G14", "steel plate 150 x 225 x 30 mm", srcHibb, outside.Published, "kg", 7.95, 0.005, block(0.15, 0.225, 0.03, steel, 1)},
+		{"G15", "density of steel", srcUnits, outside.Published, "lb/ft³", 490, 0.5, density("steel", lbft3)},
+		{"G15", "density of concrete", srcUnits, outside.Published, "lb/ft³", 150, 0.5, density("concrete", lbft3)},
+		{"G15", "density of wood", srcUnits, outside.Published, "lb/ft³", 50, 0.5, density("wood", lbft3)},
+		{"G15", "density of water; the physical value is kept", srcUnits, outside.Published, "lb/ft³", 62, 0.5, density("water", lbft3)},
+		{"G15", "density of sand", srcUnits, outside.Published, "lb/ft³", 120, 0.5, density("sand or gravel", lbft3)},
+		{"G15", "density of copper", srcUnits, outside.Published, "lb/ft³", 560, 0.5, density("copper", lbft3)},
+		{"G15", "density of oil", srcUnits, outside.Published, "lb/ft³", 58, 0.5, density("oil", lbft3)},
+		{"G15", "density of cast iron", srcDensity, outside.Published, "kg/m³", 7600, 0.5, density("cast iron", 1)},
+		{"G15", "density of brass, upper value", srcDensity, outside.Published, "kg/m³", 8900, 0.5, density("brass", 1)},
+		{"G15", "density of aluminium", srcDensity, outside.Published, "kg/m³", 2700, 0.5, density("aluminium", 1)},
+		{"G15", "density of zinc", srcDensity, outside.Published, "kg/m³", 7130, 0.5, density("zinc", 1)},
 	}
 }
 
-func hardwareChecks() []check {
+func hardwareChecks() []outside.Check {
 	const (
 		srcField   = "NAVEDTRA 14251, https://constructionmanuals.tpub.com/14251/css/Beam-Clamps-164.htm"
 		srcEyeInch = "vendor's eyebolt table, http://www.kingwingmetal.com/a/CUSTOMER_CARE/Case_Show/20190314/143.html"
@@ -93,24 +93,20 @@ func hardwareChecks() []check {
 			return in(1000, h.Capacity, err)
 		}
 	}
-	all := []check{
-		{"K1", "5/8 in shackle by the field rule", srcField, published, 2343.8, 0.1, "lb", rule(0.625*inch, pound)},
-		{"K2", "1.59 cm shackle; the source's metric form is 1.1 % low, then rounded", srcField, published, 1.05, 0.0167, "t", rule(0.0159, tonne)},
-		{"K6", "side load at 5 degrees", srcSide, memory, 1, 1e-9, "1", side(5)},
-		{"K6", "side load at 45 degrees", srcSide, published, 0.7, 1e-9, "1", side(45)},
-		{"K6", "side load at 90 degrees", srcSide, published, 0.5, 1e-9, "1", side(90)},
-		{"K6", "side load between 5 and 45 degrees", srcSide, memory, 0.7, 1e-9, "1", side(6)},
-		{"K6", "side load between 45 and 90 degrees", srcSide, memory, 0.5, 1e-9, "1", side(46)},
-		{"K7", "3/8 in shouldered eyebolt, 15 degrees", srcEyeInch, published, 1240, 0.5, "lb", eye(1550, 15)},
-		{"K7", "3/8 in shouldered eyebolt, 30 degrees", srcEyeInch, published, 0.65 * 1550, 0.5, "lb", eye(1550, 30)},
-		{"K9", "thread of a 1/2 in eyebolt", srcThread, published, 0.75, 1e-9, "in",
-			func() (float64, error) { x, err := EyeboltThread(inch / 2); return in(inch, x, err) }},
-		{"D1", "load let go suddenly counts twice", "energy balance in any strength of materials text", memory, 2, 1e-9, "1",
-			func() (float64, error) { return SnatchFactor(0, 0.01) }},
-		{"D2", "hoisting at 50 ft/min", "CMAA 70, hoist load factor", memory, 1.25, 1e-9, "1",
-			func() (float64, error) { return HoistFactor(50 * foot / 60) }},
-		{"D2", "hoisting slowly", "CMAA 70, hoist load factor", memory, 1.15, 1e-9, "1",
-			func() (float64, error) { return HoistFactor(10 * foot / 60) }},
+	all := []outside.Check{
+		{"K1", "5/8 in shackle by the field rule", srcField, outside.Published, "lb", 2343.8, 0.1, rule(0.625*inch, pound)},
+		{"K2", "1.59 cm shackle; the source's metric form is 1.1 % low, then rounded", srcField, outside.Published, "t", 1.05, 0.0167, rule(0.0159, tonne)},
+		{"K6", "side load at 5 degrees", srcSide, outside.Memory, "1", 1, 1e-9, side(5)},
+		{"K6", "side load at 45 degrees", srcSide, outside.Published, "1", 0.7, 1e-9, side(45)},
+		{"K6", "side load at 90 degrees", srcSide, outside.Published, "1", 0.5, 1e-9, side(90)},
+		{"K6", "side load between 5 and 45 degrees", srcSide, outside.Memory, "1", 0.7, 1e-9, side(6)},
+		{"K6", "side load between 45 and 90 degrees", srcSide, outside.Memory, "1", 0.5, 1e-9, side(46)},
+		{"K7", "3/8 in shouldered eyebolt, 15 degrees", srcEyeInch, outside.Published, "lb", 1240, 0.5, eye(1550, 15)},
+		{"K7", "3/8 in shouldered eyebolt, 30 degrees", srcEyeInch, outside.Published, "lb", 0.65 * 1550, 0.5, eye(1550, 30)},
+		{"K9", "thread of a 1/2 in eyebolt", srcThread, outside.Published, "in", 0.75, 1e-9, func() (float64, error) { x, err := EyeboltThread(inch / 2); return in(inch, x, err) }},
+		{"D1", "load let go suddenly counts twice", "energy balance in any strength of materials text", outside.Memory, "1", 2, 1e-9, func() (float64, error) { return SnatchFactor(0, 0.01) }},
+		{"D2", "hoisting at 50 ft/min", "CMAA 70, hoist load factor", outside.Memory, "1", 1.25, 1e-9, func() (float64, error) { return HoistFactor(50 * foot / 60) }},
+		{"D2", "hoisting slowly", "CMAA 70, hoist load factor", outside.Memory, "1", 1.15, 1e-9, func() (float64, error) { return HoistFactor(10 * foot / 60) }},
 	}
 	for _, m := range []struct {
 		size           string
@@ -119,7 +115,7 @@ func hardwareChecks() []check {
 		{"M6", 462, 116}, {"M8", 1110, 278}, {"M10", 1628, 407}, {"M12", 2266, 567},
 		{"M16", 3520, 880}, {"M20", 6292, 1573}, {"M24", 8470, 2118}, {"M30", 14080, 3520},
 	} {
-		all = append(all, check{"K8", m.size + " eyebolt, 45 degrees", srcEyeMM, published, m.at45, 0.5 + 1e-9, "lb", eye(m.straight, 45)})
+		all = append(all, outside.Check{"K8", m.size + " eyebolt, 45 degrees", srcEyeMM, outside.Published, "lb", m.at45, 0.5 + 1e-9, eye(m.straight, 45)})
 	}
 	return all
 }

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -75,9 +76,9 @@ func (b bend) perMoment() (inside, outside float64) {
 // A bend tighter than half the depth inside, or anything out of range, is an
 // error. Source: curved-beam theory, Shigley 9th ed. sec. 3-18.
 func HookStress(in Hook) (HookResult, error) {
-	err := firstOf(loadRange.check("load", in.Load), stockRange.check("depth of the section", in.Depth),
-		stockRange.check("inside radius", in.Inside), hookArmRange.check("arm of the load", in.Arm),
-		hookWidthRange.check("width of the section", in.Width))
+	err := cmp.Or(loadRange.CheckAs("load", in.Load), stockRange.CheckAs("depth of the section", in.Depth),
+		stockRange.CheckAs("inside radius", in.Inside), hookArmRange.CheckAs("arm of the load", in.Arm),
+		hookWidthRange.CheckAs("width of the section", in.Width))
 	if err != nil {
 		return HookResult{}, err
 	}
@@ -89,7 +90,7 @@ func HookStress(in Hook) (HookResult, error) {
 	case Round:
 		b = roundBend(in.Inside, in.Depth)
 	case Rectangle:
-		if err := stockRange.check("width of the section", in.Width); err != nil {
+		if err := stockRange.CheckAs("width of the section", in.Width); err != nil {
 			return HookResult{}, err
 		}
 		b = rectangleBend(in.Inside, in.Depth, in.Width)
@@ -106,8 +107,8 @@ func HookStress(in Hook) (HookResult, error) {
 }
 
 var (
-	hookArmRange   = limit{1e-3, 50, units.Length, ""}
-	hookWidthRange = limit{0, 1, units.Length, ""}
+	hookArmRange   = trade.Between("hook arm", 1e-3, 50, units.Length, "")
+	hookWidthRange = trade.Between("hook width", 0, 1, units.Length, "")
 	errTightBend   = errors.New("the bend is tighter inside than half the bar's depth: the bar may be cracked from bending, and the formula does not hold")
 )
 

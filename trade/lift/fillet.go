@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -31,10 +32,10 @@ var (
 		strength float64 // ksi
 	}{{"E60", 60}, {"E70", 70}, {"E80", 80}, {"E90", 90}, {"E100", 100}, {"E110", 110}}
 
-	electrodeRange = limit{400 * megaPa, 900 * megaPa, units.Pressure, ""}
-	legSizeRange   = limit{2e-3, 0.1, units.Length, ""}
-	weldRange      = limit{5e-3, 20, units.Length, ""}
-	plateRange     = limit{1e-3, 1, units.Length, ""}
+	electrodeRange = trade.Between("electrode", 400*megaPa, 900*megaPa, units.Pressure, "")
+	legSizeRange   = trade.Between("leg size", 2e-3, 0.1, units.Length, "")
+	weldRange      = trade.Between("weld", 5e-3, 20, units.Length, "")
+	plateRange     = trade.Between("plate", 1e-3, 1, units.Length, "")
 )
 
 const ksi = 1000 * pound * trade.StandardGravity / (inch * inch)
@@ -70,7 +71,7 @@ func ElectrodeStrength(class string) (float64, error) {
 // electrode: strength Exx, Pa, 400 to 900 MPa. Out of range, or an unknown
 // basis, is an error.
 func WeldStress(electrode float64, basis Basis) (float64, error) {
-	if err := electrodeRange.check("electrode strength", electrode); err != nil {
+	if err := electrodeRange.CheckAs("electrode strength", electrode); err != nil {
 		return 0, err
 	}
 	if basis < 0 || int(basis) >= len(shares) {
@@ -86,7 +87,7 @@ func WeldStress(electrode float64, basis Basis) (float64, error) {
 // Sources: as WeldStress.
 func FilletStrength(leg, electrode float64, basis Basis) (float64, error) {
 	stress, err := WeldStress(electrode, basis)
-	return weldThroat * leg * stress, firstOf(err, legSizeRange.check("weld leg", leg))
+	return weldThroat * leg * stress, cmp.Or(err, legSizeRange.CheckAs("weld leg", leg))
 }
 
 // FilletLeastLeg is the least leg in m that a fillet weld may have for the
@@ -96,7 +97,7 @@ func FilletStrength(leg, electrode float64, basis Basis) (float64, error) {
 // thinner: m, 1 mm to 1 m. Out of range is an error. Source: AISC 360-05/-10
 // Table J2.4, single-pass welds.
 func FilletLeastLeg(thinner float64) (float64, error) {
-	if err := plateRange.check("thinner part", thinner); err != nil {
+	if err := plateRange.CheckAs("thinner part", thinner); err != nil {
 		return 0, err
 	}
 	switch {
@@ -117,7 +118,7 @@ func FilletLeastLeg(thinner float64) (float64, error) {
 // edge: thickness, m, 1 mm to 1 m. Out of range is an error. Source: AISC 360
 // J2.2b.
 func FilletMostLeg(edge float64) (float64, error) {
-	if err := plateRange.check("thickness at the edge", edge); err != nil {
+	if err := plateRange.CheckAs("thickness at the edge", edge); err != nil {
 		return 0, err
 	}
 	if edge < inch/4-touch {
@@ -142,15 +143,15 @@ type Fillet struct {
 type FilletResult struct {
 	In              Fillet
 	EffectiveLeg    float64 // m
-	Beta            float64 // reduction of length for a long end-loaded run
+	Beta            float64 // reduction of length for a long end-loaded run, a ratio
 	EffectiveLength float64 // of one run, m
 	Stress          float64 // allowed on the throat, Pa
 	Capacity        float64 // of all runs, kg
-	Use             float64
+	Use             float64 // load/Capacity, a ratio
 }
 
 var (
-	runsRange = limit{1, 20, units.Number, ""}
+	runsRange = trade.Between("runs", 1, 20, units.Number, "")
 	errRuns   = errors.New("count whole runs of weld")
 )
 
@@ -164,8 +165,8 @@ var (
 // stress as WeldStress.
 func CheckFillet(in Fillet) (FilletResult, error) {
 	stress, err := WeldStress(in.Electrode, in.Basis)
-	err = firstOf(err, loadRange.check("load on the weld", in.Load), legSizeRange.check("weld leg", in.Leg),
-		weldRange.check("length of a run", in.Length), runsRange.check("number of runs", in.Runs))
+	err = cmp.Or(err, loadRange.CheckAs("load on the weld", in.Load), legSizeRange.CheckAs("weld leg", in.Leg),
+		weldRange.CheckAs("length of a run", in.Length), runsRange.CheckAs("number of runs", in.Runs))
 	if err != nil {
 		return FilletResult{}, err
 	}

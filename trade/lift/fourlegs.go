@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -24,8 +25,8 @@ type FourLegsResult struct {
 	Vertical float64 // largest share of the weight that one corner can carry, kg
 	Load     float64 // largest leg load, kg
 	Angle    float64 // flattest leg from the horizontal, rad
-	Shortest float64 // leg lengths that keep the part level, m
-	Longest  float64
+	Shortest float64 // shortest leg that keeps the part level, m
+	Longest  float64 // longest leg that keeps it level, m
 }
 
 // LoadFourLegs bounds the leg loads of a stiff part on four legs. Equilibrium
@@ -40,10 +41,10 @@ type FourLegsResult struct {
 // those that keep the part level. Sources: statics; counting two, NAVEDTRA
 // 14080 p. 3-24 and 14081 p. 13-28.
 func LoadFourLegs(in FourLegs) (FourLegsResult, error) {
-	err := firstOf(loadRange.check("weight", in.Weight), lengthRange.check("length between lifting points", in.Length),
-		lengthRange.check("width between lifting points", in.Width), lengthRange.check("height of the hook", in.Height),
-		lengthRange.check("centre of gravity along the part", in.CentreAlong),
-		lengthRange.check("centre of gravity across the part", in.CentreAcross))
+	err := cmp.Or(loadRange.CheckAs("weight", in.Weight), lengthRange.CheckAs("length between lifting points", in.Length),
+		lengthRange.CheckAs("width between lifting points", in.Width), lengthRange.CheckAs("height of the hook", in.Height),
+		lengthRange.CheckAs("centre of gravity along the part", in.CentreAlong),
+		lengthRange.CheckAs("centre of gravity across the part", in.CentreAcross))
 	if err != nil {
 		return FourLegsResult{}, err
 	}
@@ -61,7 +62,7 @@ func LoadFourLegs(in FourLegs) (FourLegsResult, error) {
 		r.Shortest, r.Longest = min(r.Shortest, length), max(r.Longest, length)
 	}
 	r.Angle = math.Asin(in.Height / r.Longest)
-	return r, legAngleRange.check("flattest leg's angle from the horizontal", r.Angle)
+	return r, legAngleRange.CheckAs("flattest leg's angle from the horizontal", r.Angle)
 }
 
 // legLength is the length of leg i, counted round the rectangle from the corner

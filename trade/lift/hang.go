@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -25,9 +26,9 @@ type HangingResult struct {
 }
 
 var (
-	lugHeightRange = limit{1e-3, 50, units.Length,
-		"hung from at or below its centre of gravity a part turns over"}
-	wantedRange = limit{-60 * degree, 60 * degree, units.Angle, ""}
+	lugHeightRange = trade.Between("lug height", 1e-3, 50, units.Length,
+		"hung from at or below its centre of gravity a part turns over")
+	wantedRange = trade.Between("wanted", -60*degree, 60*degree, units.Angle, "")
 )
 
 // Hang says at what angle a part hangs from a lug that is off its centre of
@@ -39,8 +40,8 @@ var (
 // rigging above the pivot must be free to turn. A lug less than 1 mm above the
 // centre of gravity, or anything out of range, is an error. Source: statics.
 func Hang(in Hanging) (HangingResult, error) {
-	err := firstOf(placeRange.check("lug offset", in.LugOffset), lugHeightRange.check("lug height above the centre of gravity", in.LugHeight),
-		lengthRange.check("length of the part", in.Length), wantedRange.check("tilt wanted", in.Wanted))
+	err := cmp.Or(placeRange.CheckAs("lug offset", in.LugOffset), lugHeightRange.CheckAs("lug height above the centre of gravity", in.LugHeight),
+		lengthRange.CheckAs("length of the part", in.Length), wantedRange.CheckAs("tilt wanted", in.Wanted))
 	if err != nil {
 		return HangingResult{}, err
 	}

@@ -1,24 +1,26 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
+	"gudgeon/trade"
 	"gudgeon/units"
 )
 
 // Held is a load on a piece of rated hardware.
 type Held struct {
 	Capacity float64 // what the hardware may carry this way, kg
-	Use      float64 // load/Capacity
+	Use      float64 // load/Capacity, a ratio
 }
 
 var (
-	sideAngleRange = limit{0, 90*degree + touch, units.Angle, "a shackle is not loaded past square to its axis"}
-	spreadRange    = limit{0, 120*degree + touch, units.Angle, "two legs in one shackle spread 120 degrees at most"}
-	shackleRange   = limit{0.25*inch - touch, 4*inch + touch, units.Length, ""}
-	eyeAngleRange  = limit{0, 45*degree + touch, units.Angle, "an eyebolt is never pulled more than 45 degrees from its axis"}
-	threadRange    = limit{3e-3, 0.2, units.Length, ""}
+	sideAngleRange = trade.Between("side angle", 0, 90*degree+touch, units.Angle, "a shackle is not loaded past square to its axis")
+	spreadRange    = trade.Between("spread", 0, 120*degree+touch, units.Angle, "two legs in one shackle spread 120 degrees at most")
+	shackleRange   = trade.Between("shackle", 0.25*inch-touch, 4*inch+touch, units.Length, "")
+	eyeAngleRange  = trade.Between("eye angle", 0, 45*degree+touch, units.Angle, "an eyebolt is never pulled more than 45 degrees from its axis")
+	threadRange    = trade.Between("thread", 3e-3, 0.2, units.Length, "")
 )
 
 // Shackle is what a screw-pin or bolt-type shackle may carry, from the mark on
@@ -31,8 +33,8 @@ var (
 // percentages, from memory, agree with several makers' charts; the maker's own
 // chart governs.
 func Shackle(load, marked, sideAngle, spread float64) (Held, error) {
-	err := firstOf(loadRange.check("load", load), loadRange.check("rating marked on the shackle", marked),
-		sideAngleRange.check("side load angle", sideAngle), spreadRange.check("angle between the legs in the bow", spread))
+	err := cmp.Or(loadRange.CheckAs("load", load), loadRange.CheckAs("rating marked on the shackle", marked),
+		sideAngleRange.CheckAs("side load angle", sideAngle), spreadRange.CheckAs("angle between the legs in the bow", spread))
 	if err != nil {
 		return Held{}, err
 	}
@@ -54,7 +56,7 @@ func Shackle(load, marked, sideAngle, spread float64) (Held, error) {
 // Steelworker (NAVEDTRA 14251).
 func ShackleFieldRule(diameter float64) (float64, error) {
 	d := diameter / inch
-	return 3 * d * d * shortTon, shackleRange.check("shackle stock", diameter)
+	return 3 * d * d * shortTon, shackleRange.CheckAs("shackle stock", diameter)
 }
 
 // Eyebolt is what an eyebolt may carry, from its marked vertical rating. With a
@@ -68,8 +70,8 @@ func ShackleFieldRule(diameter float64) (float64, error) {
 // which give 25 % or 30 % at 45 degrees: the lower is kept; 5 degrees for
 // straight is common practice, no source. The maker's table governs.
 func Eyebolt(load, marked, angle float64, shoulder bool) (Held, error) {
-	err := firstOf(loadRange.check("load", load), loadRange.check("rating marked on the eyebolt", marked),
-		eyeAngleRange.check("pull from the eyebolt's axis", angle))
+	err := cmp.Or(loadRange.CheckAs("load", load), loadRange.CheckAs("rating marked on the eyebolt", marked),
+		eyeAngleRange.CheckAs("pull from the eyebolt's axis", angle))
 	if err != nil {
 		return Held{}, err
 	}
@@ -96,7 +98,7 @@ func Eyebolt(load, marked, angle float64, shoulder bool) (Held, error) {
 // diameter: m, 3 to 200 mm. Out of range is an error. Source: a rigging
 // supplier's handbook page.
 func EyeboltThread(diameter float64) (float64, error) {
-	return 1.5 * diameter, threadRange.check("eyebolt thread", diameter)
+	return 1.5 * diameter, threadRange.CheckAs("eyebolt thread", diameter)
 }
 
 // EyeboltPull is an eyebolt's angle from its axis in rad for a sling leg's angle
@@ -104,6 +106,6 @@ func EyeboltThread(diameter float64) (float64, error) {
 //
 // legAngle: rad, 30 to 90 degrees. Out of range is an error. Source: geometry.
 func EyeboltPull(legAngle float64) (float64, error) {
-	err := legAngleRange.check("sling angle from the horizontal", legAngle)
+	err := legAngleRange.CheckAs("sling angle from the horizontal", legAngle)
 	return max(0, math.Pi/2-legAngle), err
 }

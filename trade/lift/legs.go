@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -34,14 +35,14 @@ func countedLegs(legs float64) (float64, error) {
 // under 30 degrees, is an error. Source: Equipment Operator (NAVEDTRA 14080)
 // p. 3-23 for the form, sling practice citing 29 CFR 1910.184 for the 30.
 func LegAngle(height, length float64) (float64, error) {
-	if err := firstOf(lengthRange.check("height of the hook", height), lengthRange.check("leg length", length)); err != nil {
+	if err := cmp.Or(lengthRange.CheckAs("height of the hook", height), lengthRange.CheckAs("leg length", length)); err != nil {
 		return 0, err
 	}
 	if height > length {
 		return 0, errors.New("the hook cannot be higher above the lifting points than the leg is long")
 	}
 	a := math.Asin(height / length)
-	return a, legAngleRange.check("sling angle from the horizontal", a)
+	return a, legAngleRange.CheckAs("sling angle from the horizontal", a)
 }
 
 // LegLoad is the load in kg on each leg of a sling over the centre of gravity
@@ -52,7 +53,7 @@ func LegAngle(height, length float64) (float64, error) {
 // to 90 degrees, exactly 90 for one leg. Anything else is an error. Sources:
 // NAVEDTRA 14080 pp. 3-23, 3-24 (leg load, and legs to count).
 func LegLoad(weight, legs, angle float64) (float64, error) {
-	if err := firstOf(loadRange.check("weight", weight), legAngleRange.check("sling angle from the horizontal", angle)); err != nil {
+	if err := cmp.Or(loadRange.CheckAs("weight", weight), legAngleRange.CheckAs("sling angle from the horizontal", angle)); err != nil {
 		return 0, err
 	}
 	n, err := countedLegs(legs)
@@ -73,12 +74,12 @@ func LegLoad(weight, legs, angle float64) (float64, error) {
 // centre of gravity, m, 0 to 50, not both 0. Anything else is an error.
 // Source: moments; as in riggers' training on an off-centre load.
 func VerticalLegs(weight, fromLeft, fromRight float64) (left, right float64, err error) {
-	err = firstOf(loadRange.check("weight", weight), boreRange.check("distance from the left leg", fromLeft),
-		boreRange.check("distance from the right leg", fromRight))
+	err = cmp.Or(loadRange.CheckAs("weight", weight), boreRange.CheckAs("distance from the left leg", fromLeft),
+		boreRange.CheckAs("distance from the right leg", fromRight))
 	if err != nil {
 		return 0, 0, err
 	}
-	if fromLeft+fromRight < lengthRange.low {
+	if fromLeft+fromRight < lengthRange.Low {
 		return 0, 0, errors.New("both legs are at the centre of gravity: count them as one")
 	}
 	right = weight * fromLeft / (fromLeft + fromRight)
@@ -98,8 +99,8 @@ const mostAngleSum = 170 * degree
 // moves the share a long way (use VerticalLegs). Anything else is an error.
 // Source: statics of three forces at the hook.
 func AngledLegs(weight, leftAngle, rightAngle float64) (left, right float64, err error) {
-	err = firstOf(loadRange.check("weight", weight), legAngleRange.check("left leg's angle from the horizontal", leftAngle),
-		legAngleRange.check("right leg's angle from the horizontal", rightAngle))
+	err = cmp.Or(loadRange.CheckAs("weight", weight), legAngleRange.CheckAs("left leg's angle from the horizontal", leftAngle),
+		legAngleRange.CheckAs("right leg's angle from the horizontal", rightAngle))
 	if err != nil {
 		return 0, 0, err
 	}

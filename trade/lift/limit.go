@@ -10,14 +10,6 @@ import (
 	"gudgeon/units"
 )
 
-// limit is the range of one quantity. The typed functions refuse what lies
-// outside, and the catalogue shows the same range to callers beforehand.
-type limit struct {
-	low, high float64
-	kind      units.Kind
-	why       string
-}
-
 const (
 	degree = math.Pi / 180
 	inch   = 0.0254
@@ -32,44 +24,26 @@ const (
 )
 
 var (
-	loadRange     = limit{0.1, 500e3, units.Mass, ""}
-	scaleRange    = limit{0, 500e3, units.Mass, ""}
-	pieceRange    = limit{-500e3, 500e3, units.Mass, ""}
-	lengthRange   = limit{0.5e-3, 50, units.Length, ""}
-	boreRange     = limit{0, 50, units.Length, ""}
-	placeRange    = limit{-50, 50, units.Length, ""}
-	stockRange    = limit{1e-3, 1, units.Length, ""}
-	densityRange  = limit{100, 25e3, units.Density, ""}
-	perLengthHigh = limit{0.01, 50e3, units.MassPerLength, ""}
-	yieldRange    = limit{100 * megaPa, 1400 * megaPa, units.Pressure, ""}
-	ultimateRange = limit{150 * megaPa, 2000 * megaPa, units.Pressure, ""}
+	loadRange     = trade.Between("load", 0.1, 500e3, units.Mass, "")
+	scaleRange    = trade.Between("scale", 0, 500e3, units.Mass, "")
+	pieceRange    = trade.Between("piece", -500e3, 500e3, units.Mass, "")
+	lengthRange   = trade.Between("length", 0.5e-3, 50, units.Length, "")
+	boreRange     = trade.Between("bore", 0, 50, units.Length, "")
+	placeRange    = trade.Between("place", -50, 50, units.Length, "")
+	stockRange    = trade.Between("stock", 1e-3, 1, units.Length, "")
+	densityRange  = trade.Between("density", 100, 25e3, units.Density, "")
+	perLengthHigh = trade.Between("per length high", 0.01, 50e3, units.MassPerLength, "")
+	yieldRange    = trade.Between("yield", 100*megaPa, 1400*megaPa, units.Pressure, "")
+	ultimateRange = trade.Between("ultimate", 150*megaPa, 2000*megaPa, units.Pressure, "")
 
-	legAngleRange = limit{30*degree - touch, 90*degree + touch, units.Angle,
-		"below 30 degrees from the horizontal a sling leg is not to be used"}
+	legAngleRange = trade.Between("leg angle", 30*degree-touch, 90*degree+touch, units.Angle,
+		"below 30 degrees from the horizontal a sling leg is not to be used")
 )
-
-func (l limit) check(what string, x float64) error {
-	return trade.InRange(what, x, l.low, l.high, l.kind, l.why)
-}
-
-func (l limit) param(name, about string) trade.Param {
-	return trade.Param{Name: name, About: about, Kind: l.kind, Low: l.low, High: l.high}
-}
-
-// usual makes a parameter optional.
-func usual(p trade.Param, value float64) trade.Param {
-	p.Optional, p.Default = true, value
-	return p
-}
-
-func word(name, about string, options ...string) trade.Param {
-	return trade.Param{Name: name, About: about, Kind: units.Choice, High: float64(len(options) - 1), Options: options}
-}
 
 // index turns a choice argument into an index of its options.
 func index(what string, x float64, options []string) (int, error) {
-	i := int(x)
-	if !(x >= 0 && x < float64(len(options))) || float64(i) != x {
+	i, ok := trade.Chosen(x, len(options))
+	if !ok {
 		return 0, fmt.Errorf("%s must be one of: %s", what, strings.Join(options, ", "))
 	}
 	return i, nil
@@ -80,15 +54,6 @@ func yes(what string, x float64) (bool, error) {
 		return false, fmt.Errorf("%s must be yes or no", what)
 	}
 	return x == 1, nil
-}
-
-func firstOf(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
 }
 
 // Check is one way of failing: what is asked of the part, and what it can bear,

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -15,13 +16,13 @@ type Pull struct {
 }
 
 var (
-	pullAngleRange = limit{0, 90*degree + touch, units.Angle, ""}
-	sidePullRange  = limit{0, 45*degree + touch, units.Angle, ""}
+	pullAngleRange = trade.Between("pull angle", 0, 90*degree+touch, units.Angle, "")
+	sidePullRange  = trade.Between("side pull", 0, 45*degree+touch, units.Angle, "")
 )
 
 func (p Pull) check() error {
-	return firstOf(loadRange.check("load on the lug", p.Load), pullAngleRange.check("pull from the face, in the lug's plane", p.Angle),
-		sidePullRange.check("pull out of the lug's plane", p.Side))
+	return cmp.Or(loadRange.CheckAs("load on the lug", p.Load), pullAngleRange.CheckAs("pull from the face, in the lug's plane", p.Angle),
+		sidePullRange.CheckAs("pull out of the lug's plane", p.Side))
 }
 
 // forces splits the pull, N: straight off the face, along it in the lug's
@@ -75,8 +76,8 @@ func (r LugBaseResult) Use() float64 { return r.Checks[BaseCombined].Use() }
 // stress and design factors as in ASME BTH-1, from memory.
 func CheckLugBase(in LugBase) (LugBaseResult, error) {
 	nd, err := in.Category.Factor()
-	err = firstOf(err, in.check(), stockRange.check("height of the hole", in.Height), stockRange.check("lug width at its base", in.Width),
-		stockRange.check("lug thickness", in.Thickness), yieldRange.check("yield strength", in.Yield))
+	err = cmp.Or(err, in.check(), stockRange.CheckAs("height of the hole", in.Height), stockRange.CheckAs("lug width at its base", in.Width),
+		stockRange.CheckAs("lug thickness", in.Thickness), yieldRange.CheckAs("yield strength", in.Yield))
 	if err != nil {
 		return LugBaseResult{}, err
 	}

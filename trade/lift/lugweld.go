@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -64,8 +65,8 @@ type LugWeldResult struct {
 // runs AISC 360 J2.2b. The base metal and the part beneath are not checked.
 func CheckLugWeld(in LugWeld) (LugWeldResult, error) {
 	allowed, err := WeldStress(in.Electrode, in.Basis)
-	err = firstOf(err, in.check(), stockRange.check("height of the hole", in.Height), weldRange.check("lug width at its base", in.Width),
-		weldRange.check("lug thickness", in.Thickness), legSizeRange.check("weld leg", in.Leg))
+	err = cmp.Or(err, in.check(), stockRange.CheckAs("height of the hole", in.Height), weldRange.CheckAs("lug width at its base", in.Width),
+		weldRange.CheckAs("lug thickness", in.Thickness), legSizeRange.CheckAs("weld leg", in.Leg))
 	if err != nil {
 		return LugWeldResult{}, err
 	}

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -64,7 +65,7 @@ func (r PlateLugResult) Use() float64 { return r.Checks[r.Governs].Use() }
 // pull at an angle also needs CheckLugBase.
 func CheckPlateLug(in PlateLug) (PlateLugResult, error) {
 	nd, err := in.Category.Factor()
-	if err := firstOf(err, in.check()); err != nil {
+	if err := cmp.Or(err, in.check()); err != nil {
 		return PlateLugResult{}, err
 	}
 	r := PlateLugResult{In: in, Clearance: 1 - 0.275*math.Sqrt(1-in.Pin*in.Pin/(in.Hole*in.Hole))}
@@ -86,9 +87,9 @@ func CheckPlateLug(in PlateLug) (PlateLugResult, error) {
 }
 
 func (in PlateLug) check() error {
-	err := firstOf(loadRange.check("load on the lug", in.Load), stockRange.check("lug thickness", in.Thickness),
-		stockRange.check("hole to side edge", in.Side), stockRange.check("hole to edge beyond it", in.Beyond),
-		stockRange.check("hole", in.Hole), stockRange.check("pin", in.Pin), boreRange.check("end radius", in.EndRadius),
+	err := cmp.Or(loadRange.CheckAs("load on the lug", in.Load), stockRange.CheckAs("lug thickness", in.Thickness),
+		stockRange.CheckAs("hole to side edge", in.Side), stockRange.CheckAs("hole to edge beyond it", in.Beyond),
+		stockRange.CheckAs("hole", in.Hole), stockRange.CheckAs("pin", in.Pin), boreRange.CheckAs("end radius", in.EndRadius),
 		checkSteel(in.Yield, in.Ultimate))
 	if err != nil {
 		return err
@@ -115,7 +116,7 @@ func (in PlateLug) shearArea() float64 {
 }
 
 func checkSteel(yield, ultimate float64) error {
-	err := firstOf(yieldRange.check("yield strength", yield), ultimateRange.check("tensile strength", ultimate))
+	err := cmp.Or(yieldRange.CheckAs("yield strength", yield), ultimateRange.CheckAs("tensile strength", ultimate))
 	if err == nil && ultimate < yield {
 		return errors.New("the tensile strength is below the yield strength")
 	}

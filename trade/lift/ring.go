@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -38,7 +39,7 @@ func (r RingResult) Worst() float64 {
 // CheckBentBarLug. Source: strain energy of a thick ring (Mechanical Engineer's
 // Data Handbook p. 29 gives the thin ring, P·R/π).
 func ClosedRing(in Ring) (RingResult, error) {
-	err := firstOf(loadRange.check("load", in.Load), stockRange.check("bar", in.Bar), stockRange.check("inside of the ring", in.Inside))
+	err := cmp.Or(loadRange.CheckAs("load", in.Load), stockRange.CheckAs("bar", in.Bar), stockRange.CheckAs("inside of the ring", in.Inside))
 	if err != nil {
 		return RingResult{}, err
 	}

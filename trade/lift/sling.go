@@ -1,10 +1,12 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
 
+	"gudgeon/trade"
 	"gudgeon/units"
 )
 
@@ -40,9 +42,9 @@ func (h Hitch) parts() (float64, error) {
 func (h Hitch) choked() bool { return h == Choker || h == ChokerBridle }
 
 var (
-	hitchAngleRange  = limit{legAngleRange.low, legAngleRange.high, units.Angle, legAngleRange.why}
-	chokeAngleRange  = limit{45*degree - touch, 90*degree + touch, units.Angle, "a choker below 45 degrees is not recommended"}
-	chokeFactorRange = limit{0.4, 0.8, units.Ratio, ""}
+	hitchAngleRange  = trade.Between("hitch angle", legAngleRange.Low, legAngleRange.High, units.Angle, legAngleRange.Why)
+	chokeAngleRange  = trade.Between("choke angle", 45*degree-touch, 90*degree+touch, units.Angle, "a choker below 45 degrees is not recommended")
+	chokeFactorRange = trade.Between("choke factor", 0.4, 0.8, units.Ratio, "")
 )
 
 // SlingCapacity is what a hitch may lift, in kg, from the vertical rating V on
@@ -58,9 +60,9 @@ var (
 // pp. 3-23, 3-24 and 14081 p. 13-20. That page multiplies a single inclined
 // basket by 4, against its own vertical 2; 2 is used here.
 func SlingCapacity(rating float64, hitch Hitch, angle, chokerFactor float64) (float64, error) {
-	err := firstOf(loadRange.check("vertical rating", rating),
-		hitchAngleRange.check("sling angle from the horizontal", angle),
-		chokeFactorRange.check("choker factor", chokerFactor))
+	err := cmp.Or(loadRange.CheckAs("vertical rating", rating),
+		hitchAngleRange.CheckAs("sling angle from the horizontal", angle),
+		chokeFactorRange.CheckAs("choker factor", chokerFactor))
 	if err != nil {
 		return 0, err
 	}
@@ -75,7 +77,7 @@ func SlingCapacity(rating float64, hitch Hitch, angle, chokerFactor float64) (fl
 	if !hitch.choked() {
 		return capacity, nil
 	}
-	return capacity * chokerFactor, chokeAngleRange.check("angle of the choker", angle)
+	return capacity * chokerFactor, chokeAngleRange.CheckAs("angle of the choker", angle)
 }
 
 // WorkingLoad is a rating in kg from a breaking strength, breaking/factor.
@@ -84,11 +86,11 @@ func SlingCapacity(rating float64, hitch Hitch, angle, chokerFactor float64) (fl
 // (DOE-STD-1090-96, 11.3.1.3 and 11.3.5). Out of range is an error. A tag
 // governs; hardware without one is not for lifting.
 func WorkingLoad(breaking, factor float64) (float64, error) {
-	err := firstOf(loadRange.check("breaking strength", breaking), designFactorRange.check("design factor", factor))
+	err := cmp.Or(loadRange.CheckAs("breaking strength", breaking), designFactorRange.CheckAs("design factor", factor))
 	return breaking / factor, err
 }
 
-var designFactorRange = limit{5, 15, units.Number, "slings for lifting are rated at a fifth of their strength or less"}
+var designFactorRange = trade.Between("design factor", 5, 15, units.Number, "slings for lifting are rated at a fifth of their strength or less")
 
 // ProofKind is what is to be proof tested.
 type ProofKind int
@@ -107,7 +109,7 @@ var proofKinds = []string{"custom accessory", "sling leg", "hook without maker's
 // vertical rating for each leg of a sling (NAVEDTRA 14251), 2 times for a hook
 // without its maker's data (WAC 296-304-07005). Out of range is an error.
 func ProofLoad(rating float64, what ProofKind) (float64, error) {
-	if err := loadRange.check("rating", rating); err != nil {
+	if err := loadRange.CheckAs("rating", rating); err != nil {
 		return 0, err
 	}
 	switch what {

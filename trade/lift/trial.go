@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -42,7 +43,7 @@ func CentreFromHangs(hangs []TrialHang, u float64) (Trial, error) {
 	if len(hangs) < 2 {
 		return Trial{}, errors.New("hang the part from at least two points")
 	}
-	if err := markRange.check("uncertainty of the marks", u); err != nil {
+	if err := markRange.CheckAs("uncertainty of the marks", u); err != nil {
 		return Trial{}, err
 	}
 	var sxx, sxy, syy, bx, by float64
@@ -81,11 +82,11 @@ func CentreFromHangs(hangs []TrialHang, u float64) (Trial, error) {
 	return t, nil
 }
 
-var markRange = limit{0, 0.1, units.Length, ""}
+var markRange = trade.Between("mark", 0, 0.1, units.Length, "")
 
 func (h TrialHang) check() error {
-	err := firstOf(placeRange.check("hang point", h.PointX), placeRange.check("hang point", h.PointY),
-		placeRange.check("plumb mark", h.MarkX), placeRange.check("plumb mark", h.MarkY))
+	err := cmp.Or(placeRange.CheckAs("hang point", h.PointX), placeRange.CheckAs("hang point", h.PointY),
+		placeRange.CheckAs("plumb mark", h.MarkX), placeRange.CheckAs("plumb mark", h.MarkY))
 	if err != nil {
 		return err
 	}

@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -41,11 +42,11 @@ var errRollOver = errors.New("the centre of gravity is above the line between th
 // the horizontal, or anything out of range is an error. Legs are taken as not
 // stretching. Source: statics; the angle limit as in LegAngle.
 func LoadTwoLegs(in TwoLegs) (TwoLegsResult, error) {
-	err := firstOf(loadRange.check("weight", in.Weight), lengthRange.check("distance between the lifting points", in.Span),
-		lengthRange.check("left leg", in.LeftLength), lengthRange.check("right leg", in.RightLength),
-		placeRange.check("centre of gravity from the left lifting point", in.CentreFromLeft),
-		placeRange.check("centre of gravity below the left lifting point", in.CentreBelow),
-		placeRange.check("right lifting point above the left", in.RightAbove))
+	err := cmp.Or(loadRange.CheckAs("weight", in.Weight), lengthRange.CheckAs("distance between the lifting points", in.Span),
+		lengthRange.CheckAs("left leg", in.LeftLength), lengthRange.CheckAs("right leg", in.RightLength),
+		placeRange.CheckAs("centre of gravity from the left lifting point", in.CentreFromLeft),
+		placeRange.CheckAs("centre of gravity below the left lifting point", in.CentreBelow),
+		placeRange.CheckAs("right lifting point above the left", in.RightAbove))
 	if err != nil {
 		return TwoLegsResult{}, err
 	}
@@ -70,8 +71,8 @@ func LoadTwoLegs(in TwoLegs) (TwoLegsResult, error) {
 	r.LeftAngle = math.Asin(min(1, max(-1, ux*vx+uy*vy)))
 	r.RightAngle = math.Asin(min(1, max(-1, wx*vx+wy*vy)))
 	r.Tilt = math.Atan2(vx, -vy)
-	return r, firstOf(legAngleRange.check("left leg's angle from the horizontal, at rest", r.LeftAngle),
-		legAngleRange.check("right leg's angle from the horizontal, at rest", r.RightAngle))
+	return r, cmp.Or(legAngleRange.CheckAs("left leg's angle from the horizontal, at rest", r.LeftAngle),
+		legAngleRange.CheckAs("right leg's angle from the horizontal, at rest", r.RightAngle))
 }
 
 // hook is where the legs meet, in the part's axes from the left lifting point.

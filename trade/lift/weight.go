@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 )
@@ -58,8 +59,8 @@ func Density(material string) (float64, error) {
 // length, width, height: m, 0.5 mm to 50 m; density: kg/m³, 100 to 25 000. Out
 // of range is an error. Source: geometry.
 func BlockWeight(length, width, height, density float64) (float64, error) {
-	err := firstOf(lengthRange.check("length", length), lengthRange.check("width", width),
-		lengthRange.check("height", height), densityRange.check("density", density))
+	err := cmp.Or(lengthRange.CheckAs("length", length), lengthRange.CheckAs("width", width),
+		lengthRange.CheckAs("height", height), densityRange.CheckAs("density", density))
 	if err != nil {
 		return 0, err
 	}
@@ -73,8 +74,8 @@ func BlockWeight(length, width, height, density float64) (float64, error) {
 // density: kg/m³, 100 to 25 000. Out of range, or a bore that leaves no wall,
 // is an error. Source: geometry.
 func BossWeight(outside, bore, length, density float64) (float64, error) {
-	err := firstOf(lengthRange.check("outside diameter", outside), boreRange.check("bore", bore),
-		lengthRange.check("length", length), densityRange.check("density", density))
+	err := cmp.Or(lengthRange.CheckAs("outside diameter", outside), boreRange.CheckAs("bore", bore),
+		lengthRange.CheckAs("length", length), densityRange.CheckAs("density", density))
 	if err != nil {
 		return 0, err
 	}
@@ -101,6 +102,6 @@ func GussetWeight(base, height, thickness, density float64) (float64, error) {
 // perLength: kg/m, 0.01 to 50 000; length: m, 0.5 mm to 50 m. Out of range is
 // an error. Source: definition.
 func WeightByLength(perLength, length float64) (float64, error) {
-	err := firstOf(perLengthHigh.check("weight per length", perLength), lengthRange.check("length", length))
+	err := cmp.Or(perLengthHigh.CheckAs("weight per length", perLength), lengthRange.CheckAs("length", length))
 	return perLength * length, err
 }

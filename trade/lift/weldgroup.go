@@ -1,6 +1,7 @@
 package lift
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -30,8 +31,8 @@ func GroupWelds(lines []WeldLine) (WeldGroup, error) {
 	}
 	var g WeldGroup
 	for _, w := range lines {
-		err := firstOf(placeRange.check("end of a weld", w.X1), placeRange.check("end of a weld", w.Y1),
-			placeRange.check("end of a weld", w.X2), placeRange.check("end of a weld", w.Y2))
+		err := cmp.Or(placeRange.CheckAs("end of a weld", w.X1), placeRange.CheckAs("end of a weld", w.Y1),
+			placeRange.CheckAs("end of a weld", w.X2), placeRange.CheckAs("end of a weld", w.Y2))
 		if err != nil {
 			return WeldGroup{}, err
 		}
@@ -82,7 +83,7 @@ const (
 	ClosedBox                     // all round
 )
 
-var weldWidthRange = limit{0, weldRange.high, units.Length, ""}
+var weldWidthRange = trade.Between("weld width", 0, weldRange.High, units.Length, "")
 
 var patterns = []string{"one along", "two along", "two across", "C", "box"}
 
@@ -128,7 +129,7 @@ type EccentricWeldResult struct {
 	Direct   float64 // stress from the load alone, Pa
 	Stress   float64 // greatest, Pa
 	Allowed  float64 // Pa
-	Use      float64
+	Use      float64 // Stress/Allowed, a ratio
 	Capacity float64 // kg
 }
 
@@ -141,11 +142,11 @@ type EccentricWeldResult struct {
 // sec. 9-3; weld stress as WeldStress.
 func CheckEccentricWeld(in EccentricWeld) (EccentricWeldResult, error) {
 	allowed, err := WeldStress(in.Electrode, in.Basis)
-	err = firstOf(err, loadRange.check("load on the weld", in.Load), weldRange.check("depth of the weld", in.Depth),
-		placeRange.check("reach to the load", in.Reach), legSizeRange.check("weld leg", in.Leg),
-		weldWidthRange.check("width of the weld", in.Width))
+	err = cmp.Or(err, loadRange.CheckAs("load on the weld", in.Load), weldRange.CheckAs("depth of the weld", in.Depth),
+		placeRange.CheckAs("reach to the load", in.Reach), legSizeRange.CheckAs("weld leg", in.Leg),
+		weldWidthRange.CheckAs("width of the weld", in.Width))
 	if err == nil && in.Pattern != OneUpright {
-		err = weldRange.check("width of the weld", in.Width)
+		err = weldRange.CheckAs("width of the weld", in.Width)
 	}
 	if err != nil {
 		return EccentricWeldResult{}, err

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 
 	"gudgeon/trade"
@@ -39,7 +40,7 @@ type BossResult struct {
 	Most  float64 // outside diameter of the ring as thick as the thickest place, m
 }
 
-var wallRange = bounds{"wall round the bore", 0.01 * inch, 100 * inch, units.Length, ""}
+var wallRange = trade.Between("wall round the bore", 0.01*inch, 100*inch, units.Length, "")
 
 // Boss returns the two round hubs between which an uneven boss lies: use the
 // least for what the fit holds and for stress, the most for the press's size.
@@ -53,7 +54,7 @@ var wallRange = bounds{"wall round the bore", 0.01 * inch, 100 * inch, units.Len
 // wall under a tenth of the bore; a thinnest wall under a quarter of both the
 // bore and the thickest. Source: common practice, no source.
 func Boss(in BossInput) (BossResult, error) {
-	if err := firstError(diameterRange.check(in.Bore), wallRange.check(in.LeastWall), wallRange.check(in.GreatestWall)); err != nil {
+	if err := cmp.Or(diameterRange.Check(in.Bore), wallRange.Check(in.LeastWall), wallRange.Check(in.GreatestWall)); err != nil {
 		return BossResult{}, err
 	}
 	switch {

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -42,10 +43,10 @@ type DaylightResult struct {
 //
 // Source: geometry.
 func Daylight(in DaylightInput) (DaylightResult, error) {
-	if err := firstError(
-		heightRange.check(in.Opening), heightRange.check(in.Support), heightRange.check(in.Part),
-		heightRange.check(in.Bushing), heightRange.check(in.Started), heightRange.check(in.Tooling),
-		heightRange.check(in.BelowFlush), strokeRange.check(in.Stroke),
+	if err := cmp.Or(
+		heightRange.Check(in.Opening), heightRange.Check(in.Support), heightRange.Check(in.Part),
+		heightRange.Check(in.Bushing), heightRange.Check(in.Started), heightRange.Check(in.Tooling),
+		heightRange.Check(in.BelowFlush), strokeRange.Check(in.Stroke),
 	); err != nil {
 		return DaylightResult{}, err
 	}
@@ -108,10 +109,10 @@ type SupportResult struct {
 //
 // Source: direct stress, F/A.
 func Support(in SupportInput) (SupportResult, error) {
-	if err := firstError(
-		forceRange.check(in.Force), hubRange.check(in.BossDiameter), hubRange.check(in.BossBore),
-		hubRange.check(in.RingDiameter), hubRange.check(in.RingBore), passRange.check(in.PassThrough),
-		strengthRange.check(in.Boss.Limit),
+	if err := cmp.Or(
+		forceRange.Check(in.Force), hubRange.Check(in.BossDiameter), hubRange.Check(in.BossBore),
+		hubRange.Check(in.RingDiameter), hubRange.Check(in.RingBore), passRange.Check(in.PassThrough),
+		strengthRange.Check(in.Boss.Limit),
 	); err != nil {
 		return SupportResult{}, err
 	}
@@ -128,7 +129,7 @@ func Support(in SupportInput) (SupportResult, error) {
 	return r, nil
 }
 
-var passRange = bounds{"diameter that must pass through", 0, 400 * inch, units.Length, ""}
+var passRange = trade.Between("diameter that must pass through", 0, 400*inch, units.Length, "")
 
 // Steps gives the worked lines of the support.
 func (r SupportResult) Steps() []trade.Step {

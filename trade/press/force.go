@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -12,7 +13,7 @@ import (
 // FrictionBand is a range of friction coefficients of a press fit.
 type FrictionBand struct {
 	Name      string
-	Low, High float64
+	Low, High float64 // friction coefficients, 1
 	Source    string
 }
 
@@ -38,10 +39,11 @@ func FrictionNames() []string {
 //
 // Any other index is an error. Source: from memory; the bands are wide on purpose.
 func Friction(index float64) (FrictionBand, error) {
-	if !(index >= 0 && index < float64(len(frictionBands))) || index != float64(int(index)) {
+	at, ok := trade.Chosen(index, len(frictionBands))
+	if !ok {
 		return FrictionBand{}, fmt.Errorf("pair of surfaces %v is not in the table", index)
 	}
-	return frictionBands[int(index)], nil
+	return frictionBands[at], nil
 }
 
 // ForceInput is a press fit and how rough it may slide.
@@ -55,8 +57,9 @@ type ForceInput struct {
 // ForceResult is what it takes to press in and what the fit then holds.
 type ForceResult struct {
 	PressureResult
-	Length, FrictionLow, FrictionHigh float64
-	PressIn                           float64 // at full engagement and the most friction, N
+	Length                    float64 // of the fit, m
+	FrictionLow, FrictionHigh float64 // friction coefficients, 1
+	PressIn                   float64 // at full engagement and the most friction, N
 	Holds                             float64 // along the axis at the least friction, N
 	HoldsTorque                       float64 // about the axis at the least friction, N·m
 }
@@ -75,9 +78,9 @@ type ForceResult struct {
 //
 // Source: Shigley 9th ed. sec. 7-8 (F = mu·N, N = p·pi·D·L).
 func Force(in ForceInput) (ForceResult, error) {
-	if err := firstError(
-		in.Joint.check(), lengthRange.check(in.Length),
-		frictionRange.check(in.FrictionLow), frictionRange.check(in.FrictionHigh),
+	if err := cmp.Or(
+		in.Joint.check(), lengthRange.Check(in.Length),
+		frictionRange.Check(in.FrictionLow), frictionRange.Check(in.FrictionHigh),
 	); err != nil {
 		return ForceResult{}, err
 	}
@@ -112,7 +115,7 @@ type PushOutResult struct {
 	Force   float64 // N
 }
 
-var seizureRange = bounds{"allowance for a seized bushing", 1, 10, units.Number, "a clean bushing needs no less than 1"}
+var seizureRange = trade.Between("allowance for a seized bushing", 1, 10, units.Number, "a clean bushing needs no less than 1")
 
 // PushOut returns the force that it may take to push an old bushing out.
 //
@@ -124,7 +127,7 @@ var seizureRange = bounds{"allowance for a seized bushing", 1, 10, units.Number,
 // Valid as for Force, s from 1 to 10; otherwise an error. Source: Force's;
 // the allowance is common practice, no source.
 func PushOut(in ForceInput, seizure float64) (PushOutResult, error) {
-	if err := seizureRange.check(seizure); err != nil {
+	if err := seizureRange.Check(seizure); err != nil {
 		return PushOutResult{}, err
 	}
 	f, err := Force(in)

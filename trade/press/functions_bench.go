@@ -10,19 +10,19 @@ func benchFunctions() []trade.Function {
 }
 
 func daylightFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.daylight",
 		About:   "Whether part, bushing and tooling go under the ram, and whether its stroke drives the bushing home.",
 		Formula: "spare = opening - support - part - (bushing - started) - tooling; stroke needed = opening - support - part - tooling + below flush",
 		Params: []trade.Param{
-			heightRange.param("opening", "Table to ram, ram fully up"),
-			heightRange.param("support", "Blocks and ring under the part"),
-			heightRange.param("part", "Underside of the part at the support to the face the bushing enters"),
-			heightRange.param("bushing", "Length of the bushing"),
-			heightRange.param("tooling", "Driver and plate between bushing and ram"),
-			strokeRange.param("stroke", "Stroke of the ram"),
-			heightRange.optional("started", "How much of the bushing is in before the ram pushes", 0),
-			heightRange.optional("below_flush", "How far below the face it is driven", 0),
+			heightRange.Param("opening", "Table to ram, ram fully up"),
+			heightRange.Param("support", "Blocks and ring under the part"),
+			heightRange.Param("part", "Underside of the part at the support to the face the bushing enters"),
+			heightRange.Param("bushing", "Length of the bushing"),
+			heightRange.Param("tooling", "Driver and plate between bushing and ram"),
+			strokeRange.Param("stroke", "Stroke of the ram"),
+			heightRange.Param("started", "How much of the bushing is in before the ram pushes").Usual(0),
+			heightRange.Param("below_flush", "How far below the face it is driven").Usual(0),
 		},
 		Results: []trade.Result{
 			{Name: "spare", About: "Room left under the ram; negative: it does not go in", Kind: units.Length, Unit: "inch", Round: units.Down},
@@ -37,18 +37,18 @@ func daylightFunction() trade.Function {
 }
 
 func supportFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.support",
 		About:   "Stress between the boss and the ring under it; refuses a ring that misses the boss or blocks the bushing.",
 		Formula: "s = F/(pi/4·(Do²-Di²)), Do the smaller outside, Di the larger bore; use = s/yield",
 		Params: []trade.Param{
-			forceRange.param("force", "Force of the press"),
-			hubRange.param("boss_diameter", "Outside diameter of the boss's face"),
-			hubRange.param("boss_bore", "Bore in that face"),
-			hubRange.param("ring_diameter", "Outside diameter of the support ring"),
-			hubRange.param("ring_bore", "Bore of the support ring"),
-			choiceOf("boss", "Metal of the boss"),
-			passRange.optional("pass_through", "Diameter that must pass through the ring, such as the old bushing", 0),
+			forceRange.Param("force", "Force of the press"),
+			hubRange.Param("boss_diameter", "Outside diameter of the boss's face"),
+			hubRange.Param("boss_bore", "Bore in that face"),
+			hubRange.Param("ring_diameter", "Outside diameter of the support ring"),
+			hubRange.Param("ring_bore", "Bore of the support ring"),
+			metalParam("boss", "Metal of the boss"),
+			passRange.Param("pass_through", "Diameter that must pass through the ring, such as the old bushing").Usual(0),
 		},
 		Results: []trade.Result{
 			{Name: "stress", About: "Stress under the boss", Kind: units.Pressure, Unit: "ksi", Round: units.Up},

@@ -18,11 +18,11 @@ func (b FrictionBand) Steps() []trade.Step {
 }
 
 func frictionFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.friction",
 		About:   "Least and most friction to reckon with between bushing and boss.",
 		Formula: "a table",
-		Params:  []trade.Param{{Name: "surfaces", About: "The pair of surfaces", Kind: units.Choice, Options: FrictionNames(), High: float64(len(frictionBands) - 1)}},
+		Params:  []trade.Param{trade.Choice("surfaces", "The pair of surfaces", FrictionNames()...)},
 		Results: []trade.Result{
 			{Name: "low", About: "Least friction coefficient, for what the fit holds", Kind: units.Number, Round: units.Down},
 			{Name: "high", About: "Most friction coefficient, for the press's size", Kind: units.Number, Round: units.Up},
@@ -35,9 +35,9 @@ func frictionFunction() trade.Function {
 
 func frictionParams() []trade.Param {
 	return []trade.Param{
-		lengthRange.param("length", "Length of full engagement"),
-		frictionRange.optional("friction_low", "Least friction coefficient, for what the fit holds", 0.05),
-		frictionRange.optional("friction_high", "Most friction coefficient, for the press's size", 0.20),
+		lengthRange.Param("length", "Length of full engagement"),
+		frictionRange.Param("friction_low", "Least friction coefficient, for what the fit holds").Usual(0.05),
+		frictionRange.Param("friction_high", "Most friction coefficient, for the press's size").Usual(0.20),
 	}
 }
 
@@ -47,7 +47,7 @@ func forceInput(x []float64) (ForceInput, error) {
 }
 
 func forceFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.force",
 		About:   "Force to press a bushing home at the most friction, and what the fit holds at the least.",
 		Formula: "F = mu·p·pi·D·L, at full engagement",
@@ -73,8 +73,8 @@ func forceFunction() trade.Function {
 
 func pushOutFunction() trade.Function {
 	params := frictionParams()
-	params = append(params, seizureRange.optional("seizure", "Allowance for rust and fretting; 1 for a clean bushing", 1.5))
-	return worked(trade.Function{
+	params = append(params, seizureRange.Param("seizure", "Allowance for rust and fretting; 1 for a clean bushing").Usual(1.5))
+	return trade.Worked(trade.Function{
 		Name:    "press.push_out",
 		About:   "Force that it may take to push an old bushing out.",
 		Formula: "F = s·mu_high·p·pi·D·L",
@@ -92,14 +92,14 @@ func pushOutFunction() trade.Function {
 }
 
 func handbookFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.handbook_force",
 		About:   "An old handbook's tonnage, to cross-check press.force; never to size a press by.",
 		Formula: "P = pi·D·L·a·F/2 short tons, F from the table for D",
 		Params: []trade.Param{
-			handbookDiameterRange.param("diameter", "Diameter of the fit"),
-			lengthRange.param("length", "Length of fit"),
-			interferenceRange.param("interference", "Interference on diameter"),
+			handbookDiameterRange.Param("diameter", "Diameter of the fit"),
+			lengthRange.Param("length", "Length of fit"),
+			interferenceRange.Param("interference", "Interference on diameter"),
 		},
 		Results: one("force", "Handbook tonnage", units.Force, "short_tonf", units.Nearest),
 		Source:  "Machinery's Handbook, pressure factors for forced fits (restated)",
@@ -110,11 +110,11 @@ func handbookFunction() trade.Function {
 }
 
 func railroadFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "press.railroad_force",
 		About:   "Forced-fit tonnage of railroad practice about 1919: a rule of thumb for crank pins in cast-steel wheels.",
 		Formula: "P = 15·D + 15 short tons, D in inches",
-		Params:  []trade.Param{thumbDiameterRange.param("diameter", "Diameter of the pin")},
+		Params:  []trade.Param{thumbDiameterRange.Param("diameter", "Diameter of the pin")},
 		Results: one("force", "Tonnage", units.Force, "short_tonf", units.Nearest),
 		Source:  "Dooley, Applied Science for Metal Workers, sec. 454",
 		Example: "press.railroad_force(inch(9))",
@@ -122,11 +122,11 @@ func railroadFunction() trade.Function {
 }
 
 func allowanceFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "press.shrink_allowance",
 		About:   "Old shop allowance on diameter for a shrunk fit.",
 		Formula: "A = 0.001·D",
-		Params:  []trade.Param{thumbDiameterRange.param("diameter", "Diameter of the fit")},
+		Params:  []trade.Param{thumbDiameterRange.Param("diameter", "Diameter of the fit")},
 		Results: one("allowance", "Allowance on diameter", units.Length, "thou", units.Nearest),
 		Source:  "Dooley, Applied Science for Metal Workers, sec. 453",
 		Example: "press.shrink_allowance(inch(10))",
@@ -134,17 +134,17 @@ func allowanceFunction() trade.Function {
 }
 
 func thinRingFunction() trade.Function {
-	thickness := bounds{"ring thickness", 0.01 * inch, ringRange.high / 20, units.Length, ""}
-	return worked(trade.Function{
+	thickness := trade.Between("ring thickness", 0.01*inch, ringRange.High/20, units.Length, "")
+	return trade.Worked(trade.Function{
 		Name:    "press.thin_ring",
 		About:   "Grip of a thin ring shrunk on a wheel that does not give.",
 		Formula: "P = alpha·dT·E·t·w; p = 2P/(D·w)",
 		Params: []trade.Param{
-			ringRange.param("diameter", "Diameter of the ring"),
-			widthRange.param("width", "Width of the ring"),
-			thickness.param("thickness", "Thickness of the ring, at most a twentieth of its diameter"),
-			coolingRange.param("cooling", "Temperature drop from just fitting"),
-			choiceOf("ring", "Metal of the ring"),
+			ringRange.Param("diameter", "Diameter of the ring"),
+			widthRange.Param("width", "Width of the ring"),
+			thickness.Param("thickness", "Thickness of the ring, at most a twentieth of its diameter"),
+			coolingRange.Param("cooling", "Temperature drop from just fitting"),
+			metalParam("ring", "Metal of the ring"),
 		},
 		Results: []trade.Result{
 			{Name: "pull", About: "Pull in the ring's section", Kind: units.Force, Unit: "lbf", Round: units.Nearest},

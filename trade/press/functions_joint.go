@@ -22,7 +22,7 @@ func pressureWork(x []float64) (PressureResult, error) {
 }
 
 func pressureFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.pressure",
 		About:   "Pressure between a bushing and a round boss, from their interference.",
 		Formula: "p = delta/(D·[((Dh²+D²)/(Dh²-D²)+nuh)/Eh + ((D²+d²)/(D²-d²)-nub)/Eb])",
@@ -45,15 +45,15 @@ func stressWork(x []float64) (StressResult, error) {
 
 func yieldParams() []trade.Param {
 	strength := strengthRange
-	strength.low = 0
+	strength.Low = 0
 	return []trade.Param{
-		strength.optional("hub_yield", "Yield of the boss (tensile strength of gray iron), if not the table's (0: the table's)", 0),
-		strength.optional("bushing_yield", "Yield of the bushing (tensile strength of gray iron), if not the table's (0: the table's)", 0),
+		strength.Param("hub_yield", "Yield of the boss (tensile strength of gray iron), if not the table's (0: the table's)").Usual(0),
+		strength.Param("bushing_yield", "Yield of the bushing (tensile strength of gray iron), if not the table's (0: the table's)").Usual(0),
 	}
 }
 
 func stressFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.stress",
 		About:   "Stress in boss and bushing, and the share of their strength that the fit uses.",
 		Formula: "hub s = p(Dh²+D²)/(Dh²-D²), von Mises √(s²+s·p+p²); bushing 2pD²/(D²-d²); use = stress/yield",
@@ -76,7 +76,7 @@ func limitFunction() trade.Function {
 	// The joint's parameters without its interference, which is the answer.
 	params := jointParams(yieldParams()...)
 	params = append(params[:3:3], params[4:]...)
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.greatest_interference",
 		About:   "Interference at which boss or bushing first reaches its strength.",
 		Formula: "delta = p·D·(Gh+Gb), p the smaller of the pressures that boss and bushing can take",
@@ -104,7 +104,7 @@ func limitFunction() trade.Function {
 }
 
 func closeInFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.close_in",
 		About:   "How much a bushing's bore closes when pressed in, and the bore that is left.",
 		Formula: "close-in = 2pD²d/(Eb(D²-d²)); bore after = d - close-in",
@@ -119,11 +119,11 @@ func closeInFunction() trade.Function {
 }
 
 func pinFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.pin_clearance",
 		About:   "Clearance on diameter of a pin in the bushing once it is pressed in; negative if the pin no longer runs.",
 		Formula: "c = d - 2pD²d/(Eb(D²-d²)) - pin",
-		Params:  jointParams(pinRange.param("pin", "Diameter of the pin")),
+		Params:  jointParams(pinRange.Param("pin", "Diameter of the pin")),
 		Results: one("clearance", "Clearance on diameter", units.Length, "thou", units.Down),
 		Source:  shigley356,
 		Example: "press.pin_clearance({" + exampleJoint + ", pin: inch(2.99)})",
@@ -137,15 +137,15 @@ func pinFunction() trade.Function {
 }
 
 func bossFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.boss",
 		About:   "The two round hubs between which an uneven boss lies; refuses a split boss and a thin ear.",
 		Formula: "least = D + 2·tmin; most = D + 2·tmax",
 		Params: []trade.Param{
-			diameterRange.param("bore", "Bore in the boss"),
-			wallRange.param("least_wall", "Metal round the bore where it is thinnest"),
-			wallRange.param("greatest_wall", "Metal round the bore where it is thickest"),
-			{Name: "shape", About: "Is the ring of metal closed, or split by a cap or a slot?", Kind: units.Choice, Options: BossShapes(), High: float64(SplitBoss)},
+			diameterRange.Param("bore", "Bore in the boss"),
+			wallRange.Param("least_wall", "Metal round the bore where it is thinnest"),
+			wallRange.Param("greatest_wall", "Metal round the bore where it is thickest"),
+			trade.Choice("shape", "Is the ring of metal closed, or split by a cap or a slot?", BossShapes()...),
 		},
 		Results: []trade.Result{
 			{Name: "least", About: "Hub diameter for what the fit holds and for stress", Kind: units.Length, Unit: "inch", Round: units.Down},

@@ -15,11 +15,11 @@ func ramFunctions() []trade.Function {
 }
 
 func ramForceFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "press.ram_force",
 		About:   "Force of a hydraulic ram at an oil pressure.",
 		Formula: "F = p·pi·d²/4",
-		Params:  []trade.Param{oilRange.param("pressure", "Oil pressure on the gauge"), ramRange.param("ram_bore", ramAbout)},
+		Params:  []trade.Param{oilRange.Param("pressure", "Oil pressure on the gauge"), ramRange.Param("ram_bore", ramAbout)},
 		Results: one("force", "Force of the ram", units.Force, "short_tonf", units.Down),
 		Source:  armyManual,
 		Example: "press.ram_force(psi(5000), inch(6))",
@@ -27,11 +27,11 @@ func ramForceFunction() trade.Function {
 }
 
 func ramPressureFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "press.ram_pressure",
 		About:   "Gauge pressure at which a ram gives a force.",
 		Formula: "p = 4F/(pi·d²)",
-		Params:  []trade.Param{forceRange.param("force", "Force wanted"), ramRange.param("ram_bore", ramAbout)},
+		Params:  []trade.Param{forceRange.Param("force", "Force wanted"), ramRange.Param("ram_bore", ramAbout)},
 		Results: one("pressure", "Oil pressure on the gauge", units.Pressure, "psi", units.Up),
 		Source:  armyManual,
 		Example: "press.ram_pressure(short_tonf(40), inch(6))",
@@ -39,11 +39,11 @@ func ramPressureFunction() trade.Function {
 }
 
 func ramVolumeFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "press.ram_volume",
 		About:   "Oil that a stroke of the ram takes.",
 		Formula: "V = s·pi·d²/4",
-		Params:  []trade.Param{strokeRange.param("stroke", "Stroke of the ram"), ramRange.param("ram_bore", ramAbout)},
+		Params:  []trade.Param{strokeRange.Param("stroke", "Stroke of the ram"), ramRange.Param("ram_bore", ramAbout)},
 		Results: one("volume", "Oil", units.Volume, "cuin", units.Up),
 		Source:  armyManual,
 		Example: "press.ram_volume(inch(10), inch(6))",
@@ -51,15 +51,15 @@ func ramVolumeFunction() trade.Function {
 }
 
 func handPumpFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.hand_pump",
 		About:   "Force and travel of a hand pump's piston that moves a ram under load.",
 		Formula: "ratio = (D/d)²; f = F/ratio; travel = s·ratio",
 		Params: []trade.Param{
-			forceRange.param("force", "Force of the ram"),
-			ramRange.param("ram_bore", ramAbout),
-			ramRange.param("pump_bore", "Bore of the pump's cylinder"),
-			strokeRange.param("stroke", "Stroke of the ram"),
+			forceRange.Param("force", "Force of the ram"),
+			ramRange.Param("ram_bore", ramAbout),
+			ramRange.Param("pump_bore", "Bore of the pump's cylinder"),
+			strokeRange.Param("stroke", "Stroke of the ram"),
 		},
 		Results: []trade.Result{
 			{Name: "pump_force", About: "Force on the pump's piston", Kind: units.Force, Unit: "lbf", Round: units.Up},
@@ -72,14 +72,14 @@ func handPumpFunction() trade.Function {
 }
 
 func capacityFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.capacity",
 		About:   "What a press may push: the ram at full pressure or the frame's rating, whichever is less.",
 		Formula: "F = min(p·pi·d²/4, frame)",
 		Params: []trade.Param{
-			oilRange.param("pressure", "Highest oil pressure of the pump"),
-			ramRange.param("ram_bore", ramAbout),
-			ratingRange.param("frame_rating", "Rated force on the press's plate"),
+			oilRange.Param("pressure", "Highest oil pressure of the pump"),
+			ramRange.Param("ram_bore", ramAbout),
+			ratingRange.Param("frame_rating", "Rated force on the press's plate"),
 		},
 		Results: one("force", "The press may push", units.Force, "short_tonf", units.Down),
 		Source:  armyManual + "; the plate on the press governs",
@@ -89,15 +89,15 @@ func capacityFunction() trade.Function {
 }
 
 func offCentreFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.off_centre",
 		About:   "What a load beside the middle does to a two-column press, and how much it may push there.",
 		Formula: "near = F(1/2 + e/W); allowed = frame/(1 + 2e/W); M = F·e",
 		Params: []trade.Param{
-			forceRange.param("force", "Force to be pressed with"),
-			offsetRange.param("offset", "Distance of the load from midway between the columns"),
-			columnRange.param("columns", "Distance between the columns' centre lines"),
-			ratingRange.param("frame_rating", "Rated force on the press's plate"),
+			forceRange.Param("force", "Force to be pressed with"),
+			offsetRange.Param("offset", "Distance of the load from midway between the columns"),
+			columnRange.Param("columns", "Distance between the columns' centre lines"),
+			ratingRange.Param("frame_rating", "Rated force on the press's plate"),
 		},
 		Results: []trade.Result{
 			{Name: "allowed", About: "Force allowed at that offset", Kind: units.Force, Unit: "short_tonf", Round: units.Down},

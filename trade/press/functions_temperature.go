@@ -16,25 +16,18 @@ func temperatureFunctions() []trade.Function {
 }
 
 func roomParam() trade.Param {
-	return roomRange.optional("room", "Temperature of the shop", roomTemp)
-}
-
-func yesNo(b bool) float64 {
-	if b {
-		return 1
-	}
-	return 0
+	return roomRange.Param("room", "Temperature of the shop").Usual(roomTemp)
 }
 
 func shrinkFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.shrink",
 		About:   "How much a part shrinks on its diameter when cooled, and whether the room-temperature rate overstates it.",
 		Formula: "dD = D·alpha·(T0-T)·(1 - 0.23·(T0-T)/217 K)",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the part"),
-			choiceOf("metal", "Metal of the part"),
-			coldRange.param("temperature", "Temperature of the part after cooling"),
+			diameterRange.Param("diameter", "Diameter of the part"),
+			metalParam("metal", "Metal of the part"),
+			coldRange.Param("temperature", "Temperature of the part after cooling"),
 			roomParam(),
 		},
 		Results: []trade.Result{
@@ -51,16 +44,16 @@ func shrinkFunction() trade.Function {
 		}
 		return Shrink(ShrinkInput{Diameter: x[0], Expansion: m.Expansion, Temperature: x[2], Room: x[3]})
 	}, func(r ShrinkResult, out []float64) {
-		out[0], out[1], out[2] = r.Shrink, r.AtRoomRate, yesNo(r.Overstates)
+		out[0], out[1], out[2] = r.Shrink, r.AtRoomRate, trade.YesNo(r.Overstates)
 	})
 }
 
 func easeParams(metal, about string) []trade.Param {
 	return []trade.Param{
-		diameterRange.param("diameter", "Diameter of the fit"),
-		interferenceRange.param("interference", "Interference on diameter at room temperature"),
-		gapRange.param("clearance", "Clearance wanted while it goes in, on diameter"),
-		choiceOf(metal, about),
+		diameterRange.Param("diameter", "Diameter of the fit"),
+		interferenceRange.Param("interference", "Interference on diameter at room temperature"),
+		gapRange.Param("clearance", "Clearance wanted while it goes in, on diameter"),
+		metalParam(metal, about),
 		roomParam(),
 	}
 }
@@ -71,7 +64,7 @@ func easeInput(x []float64) (EaseInput, error) {
 }
 
 func freezeFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.freeze_to",
 		About:   "How cold a bushing must be to drop in with a clearance, and whether dry ice is enough.",
 		Formula: "D·alpha·(T0-T)·(1 - 0.23·(T0-T)/217 K) = delta + c, solved for T",
@@ -88,11 +81,11 @@ func freezeFunction() trade.Function {
 			return FreezeResult{}, err
 		}
 		return FreezeTo(in)
-	}, func(r FreezeResult, out []float64) { out[0], out[1] = r.Temperature, yesNo(r.DryIce) })
+	}, func(r FreezeResult, out []float64) { out[0], out[1] = r.Temperature, trade.YesNo(r.DryIce) })
 }
 
 func heatFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.heat_to",
 		About:   "How hot a boss must be for the bushing to drop in with a clearance.",
 		Formula: "T = T0 + (delta + c)/(D·alpha)",
@@ -110,17 +103,17 @@ func heatFunction() trade.Function {
 }
 
 func slipFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "press.slip_in",
 		About:   "Clearance on diameter when a cold bushing meets a hot boss; negative if it sticks.",
 		Formula: "c = dD(T) + D·alphah·(Th-T0) - delta",
 		Params: []trade.Param{
-			diameterRange.param("diameter", "Diameter of the fit"),
-			interferenceRange.param("interference", "Interference on diameter at room temperature"),
-			choiceOf("bushing", "Metal of the bushing"),
-			choiceOf("hub", "Metal of the boss"),
-			coldRange.param("bushing_temperature", "Temperature of the bushing as it goes in"),
-			hotRange.param("hub_temperature", "Temperature of the boss as it goes in"),
+			diameterRange.Param("diameter", "Diameter of the fit"),
+			interferenceRange.Param("interference", "Interference on diameter at room temperature"),
+			metalParam("bushing", "Metal of the bushing"),
+			metalParam("hub", "Metal of the boss"),
+			coldRange.Param("bushing_temperature", "Temperature of the bushing as it goes in"),
+			hotRange.Param("hub_temperature", "Temperature of the boss as it goes in"),
 			roomParam(),
 		},
 		Results: one("clearance", "Clearance on diameter", units.Length, "thou", units.Down),

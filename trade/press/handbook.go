@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"math"
 
 	"gudgeon/trade"
@@ -24,11 +25,11 @@ type HandbookInput struct {
 // HandbookResult is the handbook's tonnage.
 type HandbookResult struct {
 	In     HandbookInput
-	Factor float64 // from the table, short tons per in² per in
+	Factor float64 // from the table, short tons per in² per in; a ratio once its units are out: see Handbook
 	Force  float64 // N
 }
 
-var handbookDiameterRange = bounds{"diameter", 1 * inch, 10 * inch, units.Length, "the handbook's table ends there"}
+var handbookDiameterRange = trade.Between("diameter", 1*inch, 10*inch, units.Length, "the handbook's table ends there")
 
 // HandbookForce returns an old handbook's press tonnage, to cross-check Force.
 //
@@ -45,8 +46,8 @@ var handbookDiameterRange = bounds{"diameter", 1 * inch, 10 * inch, units.Length
 //
 // Source: Machinery's Handbook, pressure factors for forced fits (restated).
 func HandbookForce(in HandbookInput) (HandbookResult, error) {
-	if err := firstError(
-		handbookDiameterRange.check(in.Diameter), lengthRange.check(in.Length), interferenceRange.check(in.Interference),
+	if err := cmp.Or(
+		handbookDiameterRange.Check(in.Diameter), lengthRange.Check(in.Length), interferenceRange.Check(in.Interference),
 		trade.InRange("interference", in.Interference, 0, mostStrain*in.Diameter, units.Length, "check that it is on diameter"),
 	); err != nil {
 		return HandbookResult{}, err
@@ -78,7 +79,7 @@ func (r HandbookResult) Steps() []trade.Step {
 	}
 }
 
-var thumbDiameterRange = bounds{"diameter", 1 * inch, 100 * inch, units.Length, ""}
+var thumbDiameterRange = trade.Between("diameter", 1*inch, 100*inch, units.Length, "")
 
 // RailroadForce returns the forced-fit tonnage of railroad practice about 1919.
 //
@@ -90,7 +91,7 @@ var thumbDiameterRange = bounds{"diameter", 1 * inch, 100 * inch, units.Length, 
 //
 // Source: Dooley, Applied Science for Metal Workers, sec. 454.
 func RailroadForce(diameter float64) (float64, error) {
-	if err := thumbDiameterRange.check(diameter); err != nil {
+	if err := thumbDiameterRange.Check(diameter); err != nil {
 		return 0, err
 	}
 	return (15*diameter/inch + 15) * tonf, nil
@@ -104,7 +105,7 @@ func RailroadForce(diameter float64) (float64, error) {
 //
 // Source: Dooley, Applied Science for Metal Workers, sec. 453.
 func ShrinkAllowance(diameter float64) (float64, error) {
-	if err := thumbDiameterRange.check(diameter); err != nil {
+	if err := thumbDiameterRange.Check(diameter); err != nil {
 		return 0, err
 	}
 	return 0.001 * diameter, nil
@@ -128,9 +129,9 @@ type ThinRingResult struct {
 }
 
 var (
-	ringRange    = bounds{"ring diameter", 1 * inch, 200 * inch, units.Length, ""}
-	widthRange   = bounds{"ring width", 0.01 * inch, 100 * inch, units.Length, ""}
-	coolingRange = bounds{"temperature drop", 0, 500, units.TemperatureDifference, ""}
+	ringRange    = trade.Between("ring diameter", 1*inch, 200*inch, units.Length, "")
+	widthRange   = trade.Between("ring width", 0.01*inch, 100*inch, units.Length, "")
+	coolingRange = trade.Between("temperature drop", 0, 500, units.TemperatureDifference, "")
 )
 
 // ThinRing returns the pull and pressure of a thin ring that cools onto a
@@ -146,10 +147,10 @@ var (
 //
 // Source: Singer & Pytel, Strength of Materials, problem 267.
 func ThinRing(in ThinRingInput) (ThinRingResult, error) {
-	if err := firstError(
-		ringRange.check(in.Diameter), widthRange.check(in.Width),
+	if err := cmp.Or(
+		ringRange.Check(in.Diameter), widthRange.Check(in.Width),
 		trade.InRange("ring thickness", in.Thickness, 0.01*inch, in.Diameter/20, units.Length, "a thicker ring is not evenly stressed; use Pressure"),
-		modulusRange.check(in.Modulus), expansionRange.check(in.Expansion), coolingRange.check(in.Cooling),
+		modulusRange.Check(in.Modulus), expansionRange.Check(in.Expansion), coolingRange.Check(in.Cooling),
 	); err != nil {
 		return ThinRingResult{}, err
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"gudgeon/trade"
-	"gudgeon/units"
 )
 
 // Elastic is how a metal gives under load.
@@ -78,15 +77,16 @@ func MaterialNames() []string {
 // The index is a whole number from 0 to len(MaterialNames())-1; anything else
 // is an error. Sources stand in each Material.
 func MaterialAt(index float64) (Material, error) {
-	if !(index >= 0 && index < float64(len(materials))) || index != float64(int(index)) {
+	i, ok := trade.Chosen(index, len(materials))
+	if !ok {
 		return Material{}, fmt.Errorf("material %v is not in the table of metals", index)
 	}
-	return materials[int(index)], nil
+	return materials[i], nil
 }
 
-// choiceOf makes the parameter that picks a metal.
-func choiceOf(name, about string) trade.Param {
-	return trade.Param{Name: name, About: about, Kind: units.Choice, Options: MaterialNames(), High: float64(len(materials) - 1)}
+// metalParam makes the parameter that picks a metal.
+func metalParam(name, about string) trade.Param {
+	return trade.Choice(name, about, MaterialNames()...)
 }
 
 // or returns the typed-in value, or the table's when none was typed (0).

@@ -17,7 +17,7 @@ import (
 // Valid as for Pressure, with a bushing that has a bore, pin 0.1 to 80 in;
 // otherwise an error. Source: Pressure's.
 func PinClearance(j Joint, pin float64) (PinResult, error) {
-	if err := pinRange.check(pin); err != nil {
+	if err := pinRange.Check(pin); err != nil {
 		return PinResult{}, err
 	}
 	if j.BushingBore == 0 {
@@ -37,7 +37,7 @@ type PinResult struct {
 	Clearance float64 // on diameter, m
 }
 
-var pinRange = bounds{"pin diameter", 0.1 * inch, 80 * inch, units.Length, ""}
+var pinRange = trade.Between("pin diameter", 0.1*inch, 80*inch, units.Length, "")
 
 // Steps gives the worked lines of the pin's clearance.
 func (r PinResult) Steps() []trade.Step {

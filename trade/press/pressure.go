@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -26,11 +27,11 @@ const (
 // check refuses a joint that the thick-cylinder formula does not describe.
 // The limits of wall and strain are common practice, no source.
 func (j Joint) check() error {
-	if err := firstError(
-		diameterRange.check(j.Diameter), boreRange.check(j.BushingBore),
-		hubRange.check(j.HubDiameter), interferenceRange.check(j.Interference),
-		modulusRange.check(j.Hub.Modulus), poissonRange.check(j.Hub.Poisson),
-		modulusRange.check(j.Bushing.Modulus), poissonRange.check(j.Bushing.Poisson),
+	if err := cmp.Or(
+		diameterRange.Check(j.Diameter), boreRange.Check(j.BushingBore),
+		hubRange.Check(j.HubDiameter), interferenceRange.Check(j.Interference),
+		modulusRange.Check(j.Hub.Modulus), poissonRange.Check(j.Hub.Poisson),
+		modulusRange.Check(j.Bushing.Modulus), poissonRange.Check(j.Bushing.Poisson),
 	); err != nil {
 		return err
 	}
@@ -40,7 +41,7 @@ func (j Joint) check() error {
 	if j.HubDiameter <= j.Diameter {
 		return errors.New("the hub's outside diameter is not larger than the bore it is pressed on; check which is which")
 	}
-	return firstError(
+	return cmp.Or(
 		trade.InRange("bushing bore", j.BushingBore, 0, thinnestBushing*j.Diameter, units.Length,
 			"a thinner bushing buckles inward before it grips"),
 		trade.InRange("hub outside diameter", j.HubDiameter, thinnestHub*j.Diameter, math.Inf(1), units.Length,

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -9,12 +10,12 @@ import (
 )
 
 var (
-	ramRange    = bounds{"ram bore", 0.25 * inch, 40 * inch, units.Length, ""}
-	oilRange    = bounds{"oil pressure", 0, 15000 * psi, units.Pressure, "no shop press runs higher"}
-	strokeRange = bounds{"stroke", 0, 120 * inch, units.Length, ""}
-	heightRange = bounds{"height", 0, 400 * inch, units.Length, ""}
-	columnRange = bounds{"distance between the columns", 4 * inch, 400 * inch, units.Length, ""}
-	offsetRange = bounds{"distance off the press's centre", 0, 200 * inch, units.Length, ""}
+	ramRange    = trade.Between("ram bore", 0.25*inch, 40*inch, units.Length, "")
+	oilRange    = trade.Between("oil pressure", 0, 15000*psi, units.Pressure, "no shop press runs higher")
+	strokeRange = trade.Between("stroke", 0, 120*inch, units.Length, "")
+	heightRange = trade.Between("height", 0, 400*inch, units.Length, "")
+	columnRange = trade.Between("distance between the columns", 4*inch, 400*inch, units.Length, "")
+	offsetRange = trade.Between("distance off the press's centre", 0, 200*inch, units.Length, "")
 )
 
 // RamForce returns the force of a hydraulic ram.
@@ -26,7 +27,7 @@ var (
 //
 // Source: US Army TM 1-1500-204-23-2, hydraulic principles (F = P·A).
 func RamForce(pressure, bore float64) (float64, error) {
-	if err := firstError(oilRange.check(pressure), ramRange.check(bore)); err != nil {
+	if err := cmp.Or(oilRange.Check(pressure), ramRange.Check(bore)); err != nil {
 		return 0, err
 	}
 	return pressure * math.Pi * bore * bore / 4, nil
@@ -42,11 +43,11 @@ func RamForce(pressure, bore float64) (float64, error) {
 //
 // Source: US Army TM 1-1500-204-23-2, hydraulic principles (F = P·A).
 func RamPressure(force, bore float64) (float64, error) {
-	if err := firstError(forceRange.check(force), ramRange.check(bore)); err != nil {
+	if err := cmp.Or(forceRange.Check(force), ramRange.Check(bore)); err != nil {
 		return 0, err
 	}
 	p := force / (math.Pi * bore * bore / 4)
-	if err := oilRange.check(p); err != nil {
+	if err := oilRange.Check(p); err != nil {
 		return 0, err
 	}
 	return p, nil
@@ -61,7 +62,7 @@ func RamPressure(force, bore float64) (float64, error) {
 //
 // Source: US Army TM 1-1500-204-23-2, hydraulic principles (V = A·L).
 func RamVolume(stroke, bore float64) (float64, error) {
-	if err := firstError(strokeRange.check(stroke), ramRange.check(bore)); err != nil {
+	if err := cmp.Or(strokeRange.Check(stroke), ramRange.Check(bore)); err != nil {
 		return 0, err
 	}
 	return stroke * math.Pi * bore * bore / 4, nil
@@ -85,7 +86,7 @@ type HandPumpResult struct {
 //
 // Source: US Army TM 1-1500-204-23-2, hydraulic principles.
 func HandPump(force, ramBore, pumpBore, stroke float64) (HandPumpResult, error) {
-	if err := firstError(forceRange.check(force), ramRange.check(ramBore), ramRange.check(pumpBore), strokeRange.check(stroke)); err != nil {
+	if err := cmp.Or(forceRange.Check(force), ramRange.Check(ramBore), ramRange.Check(pumpBore), strokeRange.Check(stroke)); err != nil {
 		return HandPumpResult{}, err
 	}
 	if pumpBore > ramBore {
@@ -125,7 +126,7 @@ func Capacity(pressure, bore, frame float64) (CapacityResult, error) {
 	if err != nil {
 		return CapacityResult{}, err
 	}
-	if err := ratingRange.check(frame); err != nil {
+	if err := ratingRange.Check(frame); err != nil {
 		return CapacityResult{}, err
 	}
 	return CapacityResult{RamForce: ram, Frame: frame, Force: min(ram, frame)}, nil
@@ -170,7 +171,7 @@ type OffCentreResult struct {
 //
 // Source: statics.
 func OffCentre(in OffCentreInput) (OffCentreResult, error) {
-	if err := firstError(forceRange.check(in.Force), offsetRange.check(in.Offset), columnRange.check(in.Columns), ratingRange.check(in.Frame)); err != nil {
+	if err := cmp.Or(forceRange.Check(in.Force), offsetRange.Check(in.Offset), columnRange.Check(in.Columns), ratingRange.Check(in.Frame)); err != nil {
 		return OffCentreResult{}, err
 	}
 	if in.Offset >= in.Columns/2 {

@@ -1,6 +1,8 @@
 package press
 
 import (
+	"cmp"
+
 	"gudgeon/trade"
 	"gudgeon/units"
 )
@@ -30,7 +32,7 @@ type StressResult struct {
 // Source: Pressure's; distortion-energy and maximum-normal-stress theories,
 // Shigley 9th ed. ch. 5.
 func Stress(j Joint, hub, bushing Strength) (StressResult, error) {
-	if err := firstError(j.check(), strengthRange.check(hub.Limit), strengthRange.check(bushing.Limit)); err != nil {
+	if err := cmp.Or(j.check(), strengthRange.Check(hub.Limit), strengthRange.Check(bushing.Limit)); err != nil {
 		return StressResult{}, err
 	}
 	return stressOf(j, hub, bushing), nil

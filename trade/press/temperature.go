@@ -1,6 +1,7 @@
 package press
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -16,10 +17,10 @@ const (
 )
 
 var (
-	roomRange = bounds{"room temperature", 255, 320, units.Temperature, ""}
-	coldRange = bounds{"temperature of the frozen part", n2Temp, 320, units.Temperature, "nothing in a shop is colder than liquid nitrogen"}
-	hotRange  = bounds{"temperature of the heated part", 255, fZero + 600/perF, units.Temperature, "above 600 °F temper and size of a part are at risk (common practice, no source)"}
-	gapRange  = bounds{"clearance wanted", 0, 0.1 * inch, units.Length, ""}
+	roomRange = trade.Between("room temperature", 255, 320, units.Temperature, "")
+	coldRange = trade.Between("temperature of the frozen part", n2Temp, 320, units.Temperature, "nothing in a shop is colder than liquid nitrogen")
+	hotRange  = trade.Between("temperature of the heated part", 255, fZero+600/perF, units.Temperature, "above 600 °F temper and size of a part are at risk (common practice, no source)")
+	gapRange  = trade.Between("clearance wanted", 0, 0.1*inch, units.Length, "")
 )
 
 // ShrinkInput is a part that is cooled.
@@ -53,9 +54,9 @@ type ShrinkResult struct {
 // the rate in the cold is from memory (steel averages about 5 millionths per
 // °F down to liquid nitrogen), taken for every metal.
 func Shrink(in ShrinkInput) (ShrinkResult, error) {
-	if err := firstError(
-		diameterRange.check(in.Diameter), expansionRange.check(in.Expansion),
-		roomRange.check(in.Room), coldRange.check(in.Temperature),
+	if err := cmp.Or(
+		diameterRange.Check(in.Diameter), expansionRange.Check(in.Expansion),
+		roomRange.Check(in.Room), coldRange.Check(in.Temperature),
 		trade.InRange("temperature of the frozen part", in.Temperature, n2Temp, in.Room, units.Temperature, "it is to be colder than the room"),
 	); err != nil {
 		return ShrinkResult{}, err
@@ -89,9 +90,9 @@ type EaseInput struct {
 }
 
 func (in EaseInput) check() error {
-	return firstError(
-		diameterRange.check(in.Diameter), interferenceRange.check(in.Interference), gapRange.check(in.Clearance),
-		expansionRange.check(in.Expansion), roomRange.check(in.Room),
+	return cmp.Or(
+		diameterRange.Check(in.Diameter), interferenceRange.Check(in.Interference), gapRange.Check(in.Clearance),
+		expansionRange.Check(in.Expansion), roomRange.Check(in.Room),
 	)
 }
 
@@ -166,7 +167,7 @@ func HeatTo(in EaseInput) (HeatResult, error) {
 		return HeatResult{}, err
 	}
 	t := in.Room + (in.Interference+in.Clearance)/(in.Diameter*in.Expansion)
-	if err := hotRange.check(t); err != nil {
+	if err := hotRange.Check(t); err != nil {
 		return HeatResult{}, err
 	}
 	return HeatResult{In: in, Temperature: t}, nil
@@ -216,9 +217,9 @@ func SlipIn(in SlipInput) (SlipResult, error) {
 	if err != nil {
 		return SlipResult{}, err
 	}
-	if err := firstError(
-		interferenceRange.check(in.Interference), expansionRange.check(in.HubExpansion), hotRange.check(in.HubTemp),
-		trade.InRange("temperature of the heated part", in.HubTemp, in.Room, hotRange.high, units.Temperature, "it is to be no colder than the room"),
+	if err := cmp.Or(
+		interferenceRange.Check(in.Interference), expansionRange.Check(in.HubExpansion), hotRange.Check(in.HubTemp),
+		trade.InRange("temperature of the heated part", in.HubTemp, in.Room, hotRange.High, units.Temperature, "it is to be no colder than the room"),
 	); err != nil {
 		return SlipResult{}, err
 	}

@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -26,7 +27,7 @@ type SlopeResult struct {
 //
 // Source: definition of the tangent.
 func Slope(rise, run float64) (SlopeResult, error) {
-	if err := firstError(offsetRange.check(rise), distanceRange.check(run)); err != nil {
+	if err := cmp.Or(offsetRange.Check(rise), distanceRange.Check(run)); err != nil {
 		return SlopeResult{}, err
 	}
 	if math.Abs(rise) > run {
@@ -55,7 +56,7 @@ func (r SlopeResult) Steps() []trade.Step {
 //
 // Source: geometry.
 func OffsetAt(offset, tilt, distance float64) (float64, error) {
-	if err := firstError(offsetRange.check(offset), tiltRange.check(tilt), alongRange.check(distance)); err != nil {
+	if err := cmp.Or(offsetRange.Check(offset), tiltRange.Check(tilt), alongRange.Check(distance)); err != nil {
 		return 0, err
 	}
 	return offset + distance*math.Tan(tilt), nil
@@ -77,7 +78,7 @@ type TaperResult struct {
 //
 // Source: F. D. Jones, Turning and Boring (1914).
 func Taper(large, small, length float64) (TaperResult, error) {
-	if err := firstError(diameterRange.check(large), diameterRange.check(small), distanceRange.check(length)); err != nil {
+	if err := cmp.Or(diameterRange.Check(large), diameterRange.Check(small), distanceRange.Check(length)); err != nil {
 		return TaperResult{}, err
 	}
 	if small > large {
@@ -94,7 +95,7 @@ func Taper(large, small, length float64) (TaperResult, error) {
 //
 // Source: D. Collard, table of tapers for turning and boring (1902).
 func TaperOfAngle(included float64) (TaperResult, error) {
-	if err := includedRange.check(included); err != nil {
+	if err := includedRange.Check(included); err != nil {
 		return TaperResult{}, err
 	}
 	return taperOf(2 * math.Tan(included/2)), nil
@@ -123,7 +124,7 @@ func (r TaperResult) Steps() []trade.Step {
 //
 // Source: F. D. Jones, Turning and Boring (1914).
 func TailstockOffset(rate, length float64) (float64, error) {
-	if err := firstError(trade.InRange("taper", rate, 0, 1, units.Number, ""), distanceRange.check(length)); err != nil {
+	if err := cmp.Or(trade.InRange("taper", rate, 0, 1, units.Number, ""), distanceRange.Check(length)); err != nil {
 		return 0, err
 	}
 	return rate * length / 2, nil
@@ -138,7 +139,7 @@ func TailstockOffset(rate, length float64) (float64, error) {
 //
 // Source: definition of the sine.
 func SineBar(length, angle float64) (float64, error) {
-	if err := firstError(distanceRange.check(length), sineRange.check(angle)); err != nil {
+	if err := cmp.Or(distanceRange.Check(length), sineRange.Check(angle)); err != nil {
 		return 0, err
 	}
 	return length * math.Sin(angle), nil
@@ -155,7 +156,7 @@ func SineBar(length, angle float64) (float64, error) {
 //
 // Source: a trade page on test-indicator cosine error (printed to two figures).
 func Cosine(reading, angle float64) (float64, error) {
-	if err := firstError(readingRange.check(reading), cosineRange.check(angle)); err != nil {
+	if err := cmp.Or(readingRange.Check(reading), cosineRange.Check(angle)); err != nil {
 		return 0, err
 	}
 	return reading * math.Cos(angle), nil
@@ -170,7 +171,7 @@ func Cosine(reading, angle float64) (float64, error) {
 //
 // Source: a chiller maker's alignment manual p. 216.
 func HalfTIR(tir float64) (float64, error) {
-	if err := tirRange.check(tir); err != nil {
+	if err := tirRange.Check(tir); err != nil {
 		return 0, err
 	}
 	return tir / 2, nil

@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -22,12 +23,12 @@ const (
 func ThreadNames() []string { return []string{"unified", "metric"} }
 
 var (
-	boltRange   = bounds{"bolt diameter", 0.19 * inch, 4 * inch, units.Length, ""}
-	pitchRange  = bounds{"thread pitch", 0.3 * mm, 10 * mm, units.Length, "1 in over the threads per inch"}
-	torqueRange = bounds{"torque", 0, 20000, units.Torque, ""}
-	nutRange    = bounds{"nut factor", 0.05, 0.5, units.Number, ""}
-	shareRange  = bounds{"share of the proof load", 0.1, 0.9, units.Ratio, "more leaves no room for the scatter of a torque wrench"}
-	countRange  = bounds{"number of clamps", 1, 50, units.Number, ""}
+	boltRange   = trade.Between("bolt diameter", 0.19*inch, 4*inch, units.Length, "")
+	pitchRange  = trade.Between("thread pitch", 0.3*mm, 10*mm, units.Length, "1 in over the threads per inch")
+	torqueRange = trade.Between("torque", 0, 20000, units.Torque, "")
+	nutRange    = trade.Between("nut factor", 0.05, 0.5, units.Number, "")
+	shareRange  = trade.Between("share of the proof load", 0.1, 0.9, units.Ratio, "more leaves no room for the scatter of a torque wrench")
+	countRange  = trade.Between("number of clamps", 1, 50, units.Number, "")
 )
 
 // TensileArea returns the tensile stress area of a bolt.
@@ -40,7 +41,7 @@ var (
 // Source: ASME B1.1 and ISO 898-1 forms, from memory; agrees with published
 // bolt tables for UNC.
 func TensileArea(diameter, pitch float64, thread Thread) (float64, error) {
-	if err := firstError(boltRange.check(diameter), pitchRange.check(pitch)); err != nil {
+	if err := cmp.Or(boltRange.Check(diameter), pitchRange.Check(pitch)); err != nil {
 		return 0, err
 	}
 	if pitch > diameter/3 {
@@ -67,8 +68,8 @@ func TensileArea(diameter, pitch float64, thread Thread) (float64, error) {
 // Valid for E 0.15 to 4 in, P 0.3 to 10 mm; otherwise an error. For steels over
 // 100 ksi tensile. Source: published thread tables (boltport.com, UNF).
 func TensileAreaStrong(pitchDiameter, pitch float64) (float64, error) {
-	if err := firstError(
-		trade.InRange("pitch diameter", pitchDiameter, 0.15*inch, 4*inch, units.Length, ""), pitchRange.check(pitch),
+	if err := cmp.Or(
+		trade.InRange("pitch diameter", pitchDiameter, 0.15*inch, 4*inch, units.Length, ""), pitchRange.Check(pitch),
 		trade.InRange("thread pitch", pitch, 0, pitchDiameter/3, units.Length, "it is too coarse for the bolt"),
 	); err != nil {
 		return 0, err
@@ -123,13 +124,14 @@ func GradeNames() []string { return append([]string(nil), gradeNames[:]...) }
 // error. A diameter on a boundary belongs to the smaller range. Sources stand
 // in each Grade: SAE J429 (restated); ISO 898-1 from memory.
 func GradeAt(index, diameter float64) (Grade, error) {
-	if !(index >= 0 && index < bolts) || index != float64(int(index)) {
+	at, ok := trade.Chosen(index, bolts)
+	if !ok {
 		return Grade{}, fmt.Errorf("bolt grade %v is not in the table", index)
 	}
-	if err := boltRange.check(diameter); err != nil {
+	if err := boltRange.Check(diameter); err != nil {
 		return Grade{}, err
 	}
-	name := gradeNames[int(index)]
+	name := gradeNames[at]
 	for _, g := range grades {
 		first := g.Over <= 0.2*inch
 		if g.Name == name && (diameter > g.Over+dust || first && diameter >= g.Over) && diameter <= g.To+dust {
@@ -180,7 +182,7 @@ func Preload(in BoltInput, torque float64) (BoltResult, error) {
 	if err != nil {
 		return BoltResult{}, err
 	}
-	if err := firstError(torqueRange.check(torque), nutRange.check(in.NutFactor), trade.InRange("proof stress", in.Grade.Proof, 100e6, 3e9, units.Pressure, "")); err != nil {
+	if err := cmp.Or(torqueRange.Check(torque), nutRange.Check(in.NutFactor), trade.InRange("proof stress", in.Grade.Proof, 100e6, 3e9, units.Pressure, "")); err != nil {
 		return BoltResult{}, err
 	}
 	r := BoltResult{In: in, Area: area, Proof: in.Grade.Proof * area, Torque: torque}
@@ -198,7 +200,7 @@ func Preload(in BoltInput, torque float64) (BoltResult, error) {
 //
 // Source: published bolt torque tables (T = K·D·P, P = 0.75 proof load).
 func TorqueFor(in BoltInput, share float64) (BoltResult, error) {
-	if err := shareRange.check(share); err != nil {
+	if err := shareRange.Check(share); err != nil {
 		return BoltResult{}, err
 	}
 	area, err := TensileArea(in.Diameter, in.Pitch, in.Thread)

@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 
 	"gudgeon/trade"
@@ -37,8 +38,8 @@ type CentringResult struct {
 }
 
 var (
-	wearRange      = bounds{"wear", 0, 2 * inch, units.Length, "on radius"}
-	clearanceRange = bounds{"clearance of the spacer", 0, 0.25 * inch, units.Length, "on diameter"}
+	wearRange      = trade.Between("wear", 0, 2*inch, units.Length, "on radius")
+	clearanceRange = trade.Between("clearance of the spacer", 0, 0.25*inch, units.Length, "on diameter")
 )
 
 // Centring returns how far a line bar may be off the true centre, and a caution
@@ -54,7 +55,7 @@ var (
 //
 // Source: geometry.
 func Centring(in CentringInput) (CentringResult, error) {
-	if err := firstError(wearRange.check(in.Wear), clearanceRange.check(in.Clearance)); err != nil {
+	if err := cmp.Or(wearRange.Check(in.Wear), clearanceRange.Check(in.Clearance)); err != nil {
 		return CentringResult{}, err
 	}
 	switch in.Method {

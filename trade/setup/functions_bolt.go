@@ -16,19 +16,19 @@ func boltFunctions() []trade.Function {
 
 func threadParams() []trade.Param {
 	return []trade.Param{
-		boltRange.param("diameter", "Diameter of the bolt"),
-		pitchRange.param("pitch", "Pitch of the thread: 1 in over the threads per inch"),
-		choice("thread", "Standard of the thread", ThreadNames()),
+		boltRange.Param("diameter", "Diameter of the bolt"),
+		pitchRange.Param("pitch", "Pitch of the thread: 1 in over the threads per inch"),
+		trade.Choice("thread", "Standard of the thread", ThreadNames()...),
 	}
 }
 
 func areaFunction() trade.Function {
-	return plain(trade.Function{
+	return trade.Plain(trade.Function{
 		Name:    "setup.tensile_area",
 		About:   "Tensile stress area of a bolt.",
 		Formula: "A = pi/4·(D - 0.9743·P)², metric 0.9382",
 		Params:  threadParams(),
-		Results: []trade.Result{result("area", "Tensile stress area", units.Area, "sqin", units.Down)},
+		Results: []trade.Result{trade.ResultOf("area", "Tensile stress area", units.Area, "sqin", units.Down)},
 		Source:  "ASME B1.1 and ISO 898-1 forms, from memory; agrees with published bolt tables for UNC",
 		Example: `setup.tensile_area({diameter: inch(0.75), pitch: inch(1/10), thread: "unified"})`,
 	}, func(x []float64) (float64, error) {
@@ -42,9 +42,9 @@ func areaFunction() trade.Function {
 
 func boltParams(more trade.Param) []trade.Param {
 	return append(threadParams(),
-		choice("grade", "Grade on the bolt's head", GradeNames()),
+		trade.Choice("grade", "Grade on the bolt's head", GradeNames()...),
 		more,
-		nutRange.optional("nut_factor", "Nut factor: about 0.20 dry, 0.15 oiled", 0.20))
+		nutRange.Param("nut_factor", "Nut factor: about 0.20 dry, 0.15 oiled").Usual(0.20))
 }
 
 func boltInput(x []float64) (BoltInput, error) {
@@ -57,16 +57,16 @@ func boltInput(x []float64) (BoltInput, error) {
 }
 
 func preloadFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "setup.preload",
 		About:   "Pull of a bolt at a torque: the least to count on, and the most it may get.",
 		Formula: "F = T/(K·d); least 0.7·F; most 1.3·F; use = most/proof load",
-		Params:  boltParams(torqueRange.param("torque", "Torque on the wrench")),
+		Params:  boltParams(torqueRange.Param("torque", "Torque on the wrench")),
 		Results: []trade.Result{
-			result("least", "Pull to count on", units.Force, "lbf", units.Down),
-			result("most", "Pull that the bolt may get", units.Force, "lbf", units.Up),
-			result("use", "Most pull over the proof load", units.Ratio, "percent", units.Up),
-			result("nominal", "Pull by the formula", units.Force, "lbf", units.Nearest),
+			trade.ResultOf("least", "Pull to count on", units.Force, "lbf", units.Down),
+			trade.ResultOf("most", "Pull that the bolt may get", units.Force, "lbf", units.Up),
+			trade.ResultOf("use", "Most pull over the proof load", units.Ratio, "percent", units.Up),
+			trade.ResultOf("nominal", "Pull by the formula", units.Force, "lbf", units.Nearest),
 		},
 		Source:  boltTables,
 		Example: `setup.preload({diameter: inch(0.75), pitch: inch(1/10), thread: "unified", grade: "SAE grade 5", torque: lbf_ft(200)}).least`,
@@ -80,15 +80,15 @@ func preloadFunction() trade.Function {
 }
 
 func torqueFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "setup.torque_for",
 		About:   "Torque for a share of a bolt's proof load, mostly 75 %.",
 		Formula: "T = K·d·share·proof·A",
-		Params:  boltParams(shareRange.param("share", "Share of the proof load wanted")),
+		Params:  boltParams(shareRange.Param("share", "Share of the proof load wanted")),
 		Results: []trade.Result{
-			result("torque", "Torque on the wrench", units.Torque, "lbf_ft", units.Down),
-			result("nominal", "Pull by the formula", units.Force, "lbf", units.Nearest),
-			result("least", "Pull to count on", units.Force, "lbf", units.Down),
+			trade.ResultOf("torque", "Torque on the wrench", units.Torque, "lbf_ft", units.Down),
+			trade.ResultOf("nominal", "Pull by the formula", units.Force, "lbf", units.Nearest),
+			trade.ResultOf("least", "Pull to count on", units.Force, "lbf", units.Down),
 		},
 		Source:  boltTables,
 		Example: `setup.torque_for({diameter: inch(0.5), pitch: inch(1/13), thread: "unified", grade: "SAE grade 5", share: percent(75)}).torque`,
@@ -102,18 +102,18 @@ func torqueFunction() trade.Function {
 }
 
 func strapFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "setup.strap_clamp",
 		About:   "Force that a strap clamp puts on the part.",
 		Formula: "on part = F·h/(p+h)",
 		Params: []trade.Param{
-			pullRange.param("pull", "Pull of the bolt"),
-			leverRange.param("to_part", "Bolt to the point on the part"),
-			leverRange.param("to_heel", "Bolt to the heel block"),
+			pullRange.Param("pull", "Pull of the bolt"),
+			leverRange.Param("to_part", "Bolt to the point on the part"),
+			leverRange.Param("to_heel", "Bolt to the heel block"),
 		},
 		Results: []trade.Result{
-			result("on_part", "Force on the part", units.Force, "lbf", units.Down),
-			result("on_heel", "Force on the heel block", units.Force, "lbf", units.Up),
+			trade.ResultOf("on_part", "Force on the part", units.Force, "lbf", units.Down),
+			trade.ResultOf("on_heel", "Force on the heel block", units.Force, "lbf", units.Up),
 		},
 		Source:  lever,
 		Example: "setup.strap_clamp({pull: lbf(8000), to_part: inch(2), to_heel: inch(3)}).on_part",
@@ -122,25 +122,25 @@ func strapFunction() trade.Function {
 }
 
 func holdFunction() trade.Function {
-	return worked(trade.Function{
+	return trade.Worked(trade.Function{
 		Name:    "setup.hold",
 		About:   "How much of its friction grip a clamped part needs against the cut.",
 		Formula: "grip = mu·(n·C + W - lift); use = S·(F/grip + F·e/(grip·r))",
 		Params: []trade.Param{
-			countRange.param("clamps", "Number of clamps"),
-			clampRange.param("clamp_force", "Force of each clamp on the part"),
-			cuttingRange.param("cutting_force", "Cutting force along the table"),
-			weightRange.optional("weight", "Weight pressing on the table", 0),
-			cuttingRange.optional("lift", "Cutting force away from the table", 0),
-			armRange.optional("arm", "From the line of the cutting force to the middle of the clamps", 0),
-			reachRange.optional("reach", "Mean distance of the clamps from their middle", 0),
-			frictionRange.optional("friction", "Least friction coefficient; 0.1 for oily steel on steel", 0.1),
-			safetyRange.optional("safety", "Safety factor", 2),
+			countRange.Param("clamps", "Number of clamps"),
+			clampRange.Param("clamp_force", "Force of each clamp on the part"),
+			cuttingRange.Param("cutting_force", "Cutting force along the table"),
+			weightRange.Param("weight", "Weight pressing on the table").Usual(0),
+			cuttingRange.Param("lift", "Cutting force away from the table").Usual(0),
+			armRange.Param("arm", "From the line of the cutting force to the middle of the clamps").Usual(0),
+			reachRange.Param("reach", "Mean distance of the clamps from their middle").Usual(0),
+			frictionRange.Param("friction", "Least friction coefficient; 0.1 for oily steel on steel").Usual(0.1),
+			safetyRange.Param("safety", "Safety factor").Usual(2),
 		},
 		Results: []trade.Result{
-			result("use", "Share of the grip used, safety included", units.Ratio, "percent", units.Up),
-			result("grip", "Friction grip", units.Force, "lbf", units.Down),
-			result("clamp_needed", "Force needed of each clamp", units.Force, "lbf", units.Up),
+			trade.ResultOf("use", "Share of the grip used, safety included", units.Ratio, "percent", units.Up),
+			trade.ResultOf("grip", "Friction grip", units.Force, "lbf", units.Down),
+			trade.ResultOf("clamp_needed", "Force needed of each clamp", units.Force, "lbf", units.Up),
 		},
 		Source:  "Coulomb friction, statics; friction and safety: " + trade.CommonPractice,
 		Example: "setup.hold({clamps: 4, clamp_force: lbf(4000), cutting_force: lbf(400), weight: lbf(1200), arm: inch(10), reach: inch(15)}).use",

@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -9,15 +10,15 @@ import (
 )
 
 var (
-	pullRange     = bounds{"pull of the bolt", 0, 2e6, units.Force, ""}
-	leverRange    = bounds{"distance along the strap", 0.1 * inch, 60 * inch, units.Length, ""}
-	clampRange    = bounds{"force of a clamp", 0, 2e6, units.Force, ""}
-	weightRange   = bounds{"weight on the table", 0, 2e7, units.Force, ""}
-	cuttingRange  = bounds{"cutting force", 0, 1e6, units.Force, ""}
-	armRange      = bounds{"distance of the cut from the middle of the clamps", 0, 1000 * inch, units.Length, ""}
-	reachRange    = bounds{"distance of the clamps from their middle", 0, 1000 * inch, units.Length, ""}
-	frictionRange = bounds{"friction coefficient", 0.02, 0.6, units.Number, ""}
-	safetyRange   = bounds{"safety factor", 1, 10, units.Number, "under 1 the part slides"}
+	pullRange     = trade.Between("pull of the bolt", 0, 2e6, units.Force, "")
+	leverRange    = trade.Between("distance along the strap", 0.1*inch, 60*inch, units.Length, "")
+	clampRange    = trade.Between("force of a clamp", 0, 2e6, units.Force, "")
+	weightRange   = trade.Between("weight on the table", 0, 2e7, units.Force, "")
+	cuttingRange  = trade.Between("cutting force", 0, 1e6, units.Force, "")
+	armRange      = trade.Between("distance of the cut from the middle of the clamps", 0, 1000*inch, units.Length, "")
+	reachRange    = trade.Between("distance of the clamps from their middle", 0, 1000*inch, units.Length, "")
+	frictionRange = trade.Between("friction coefficient", 0.02, 0.6, units.Number, "")
+	safetyRange   = trade.Between("safety factor", 1, 10, units.Number, "under 1 the part slides")
 )
 
 // StrapResult is what a strap clamp puts on the part.
@@ -38,7 +39,7 @@ type StrapResult struct {
 //
 // Source: statics of a lever.
 func StrapClamp(pull, toPart, toHeel float64) (StrapResult, error) {
-	if err := firstError(pullRange.check(pull), leverRange.check(toPart), leverRange.check(toHeel)); err != nil {
+	if err := cmp.Or(pullRange.Check(pull), leverRange.Check(toPart), leverRange.Check(toHeel)); err != nil {
 		return StrapResult{}, err
 	}
 	on := pull * toHeel / (toPart + toHeel)
@@ -55,7 +56,7 @@ func (r StrapResult) Steps() []trade.Step {
 
 // HoldInput is a part that friction alone holds on a table.
 type HoldInput struct {
-	Clamps   float64 // whole number
+	Clamps   float64 // a whole number, 1
 	Force    float64 // of each clamp on the part, N
 	Weight   float64 // on the table, N; 0 where it does not press on it
 	Cutting  float64 // cutting force along the table, N
@@ -93,10 +94,10 @@ type HoldResult struct {
 //
 // Source: Coulomb friction, statics.
 func Hold(in HoldInput) (HoldResult, error) {
-	if err := firstError(
-		countRange.check(in.Clamps), clampRange.check(in.Force), weightRange.check(in.Weight),
-		cuttingRange.check(in.Cutting), cuttingRange.check(in.Lift), armRange.check(in.Arm), reachRange.check(in.Reach),
-		frictionRange.check(in.Friction), safetyRange.check(in.Safety),
+	if err := cmp.Or(
+		countRange.Check(in.Clamps), clampRange.Check(in.Force), weightRange.Check(in.Weight),
+		cuttingRange.Check(in.Cutting), cuttingRange.Check(in.Lift), armRange.Check(in.Arm), reachRange.Check(in.Reach),
+		frictionRange.Check(in.Friction), safetyRange.Check(in.Safety),
 	); err != nil {
 		return HoldResult{}, err
 	}

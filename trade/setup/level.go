@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -8,8 +9,8 @@ import (
 	"gudgeon/units"
 )
 
-// Point is a place on the table seen from above.
-type Point struct{ X, Y float64 } // m
+// Point is a place on the table seen from above, m.
+type Point struct{ X, Y float64 }
 
 // flat is how slim a triangle of supports may be: twice its area over the
 // square of its longest side. Common practice, no source.
@@ -18,7 +19,7 @@ const flat = 0.05
 // triangle refuses three supports that do not make one.
 func triangle(p [3]Point) error {
 	for _, q := range p {
-		if err := firstError(placeRange.check(q.X), placeRange.check(q.Y)); err != nil {
+		if err := cmp.Or(placeRange.Check(q.X), placeRange.Check(q.Y)); err != nil {
 			return err
 		}
 	}
@@ -66,7 +67,7 @@ type LevelResult struct {
 // nearly in one line (common practice, no source); otherwise an error.
 // Source: geometry.
 func LevelThree(in LevelInput) (LevelResult, error) {
-	if err := firstError(triangle(in.Jacks), readingRange.check(in.Heights[0]), readingRange.check(in.Heights[1]), readingRange.check(in.Heights[2])); err != nil {
+	if err := cmp.Or(triangle(in.Jacks), readingRange.Check(in.Heights[0]), readingRange.Check(in.Heights[1]), readingRange.Check(in.Heights[2])); err != nil {
 		return LevelResult{}, err
 	}
 	r := LevelResult{In: in, Raise: raises(in.Heights)}
@@ -133,9 +134,9 @@ type BoresResult struct {
 // in one line (common practice, no source); otherwise an error.
 // Source: least-squares plane through four readings; geometry.
 func SupportsFromBores(in BoresInput) (BoresResult, error) {
-	if err := firstError(
-		readingRange.check(in.Near1), readingRange.check(in.Far1), readingRange.check(in.Near2), readingRange.check(in.Far2),
-		distanceRange.check(in.Span), distanceRange.check(in.Between), triangle(in.Supports),
+	if err := cmp.Or(
+		readingRange.Check(in.Near1), readingRange.Check(in.Far1), readingRange.Check(in.Near2), readingRange.Check(in.Far2),
+		distanceRange.Check(in.Span), distanceRange.Check(in.Between), triangle(in.Supports),
 	); err != nil {
 		return BoresResult{}, err
 	}

@@ -205,7 +205,7 @@ func TestHold(t *testing.T) {
 		require.NoError(t, err)
 		assert.Greater(t, b.Use, a.Use)
 		assert.Greater(t, c.Use, a.Use)
-		if a.Needed > 0 && a.Needed <= clampRange.high {
+		if a.Needed > 0 && a.Needed <= clampRange.High {
 			in.Force = a.Needed
 			d, err := Hold(in)
 			require.NoError(t, err)

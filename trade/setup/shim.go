@@ -1,6 +1,7 @@
 package setup
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -32,7 +33,7 @@ type ShimResult struct {
 // Valid for readings -1 to 1 in, distances 0.1 to 1000 in; otherwise an error.
 // Source: similar triangles.
 func Shim(in ShimInput) (ShimResult, error) {
-	if err := firstError(readingRange.check(in.Near), readingRange.check(in.Far), distanceRange.check(in.Span), distanceRange.check(in.Supports)); err != nil {
+	if err := cmp.Or(readingRange.Check(in.Near), readingRange.Check(in.Far), distanceRange.Check(in.Span), distanceRange.Check(in.Supports)); err != nil {
 		return ShimResult{}, err
 	}
 	s := (in.Far - in.Near) / in.Span
@@ -78,9 +79,9 @@ type RimFaceResult struct {
 //
 // Source: a published rim-and-face alignment formula sheet (fdocuments.us).
 func RimAndFace(in RimFaceInput) (RimFaceResult, error) {
-	if err := firstError(
-		readingRange.check(in.Rim), readingRange.check(in.Face), distanceRange.check(in.Circle),
-		distanceRange.check(in.Front), distanceRange.check(in.Rear),
+	if err := cmp.Or(
+		readingRange.Check(in.Rim), readingRange.Check(in.Face), distanceRange.Check(in.Circle),
+		distanceRange.Check(in.Front), distanceRange.Check(in.Rear),
 	); err != nil {
 		return RimFaceResult{}, err
 	}

@@ -1,6 +1,8 @@
 package setup
 
 import (
+	"cmp"
+
 	"gudgeon/trade"
 	"gudgeon/units"
 )
@@ -15,7 +17,7 @@ import (
 //
 // Source: NPL, correcting lengths to 20 °C; reference temperature: ISO 1.
 func ToReference(length, expansion, temperature float64) (float64, error) {
-	if err := firstError(lengthRange.check(length), expansionRange.check(expansion), tempRange.check(temperature)); err != nil {
+	if err := cmp.Or(lengthRange.Check(length), expansionRange.Check(expansion), tempRange.Check(temperature)); err != nil {
 		return 0, err
 	}
 	return length / (1 + expansion*(temperature-twenty)), nil
@@ -51,9 +53,9 @@ type WarmResult struct {
 //
 // Source: linear expansion; NPL, correcting lengths to 20 °C.
 func WarmBore(in WarmInput) (WarmResult, error) {
-	if err := firstError(
-		lengthRange.check(in.Reading), tempRange.check(in.PartTemp), expansionRange.check(in.PartExpansion),
-		tempRange.check(in.GaugeTemp), expansionRange.check(in.GaugeExpand),
+	if err := cmp.Or(
+		lengthRange.Check(in.Reading), tempRange.Check(in.PartTemp), expansionRange.Check(in.PartExpansion),
+		tempRange.Check(in.GaugeTemp), expansionRange.Check(in.GaugeExpand),
 	); err != nil {
 		return WarmResult{}, err
 	}

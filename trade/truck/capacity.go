@@ -1,6 +1,11 @@
 package truck
 
-import "gudgeon/units"
+import (
+	"cmp"
+
+	"gudgeon/trade"
+	"gudgeon/units"
+)
 
 // CapacityAt is what a truck may carry, in kg, with its load further out than
 // the plate assumes, by the load moment: W = W0·c0/c, and W0 where c ≤ c0,
@@ -13,8 +18,8 @@ import "gudgeon/units"
 // name. Sources: 29 CFR 1910.178 App. A, A-5 (non-mandatory); OSHA's field
 // calculation. It errs to the safe side of CapacityFromAxle.
 func CapacityAt(rating, ratingCentre, loadCentre float64) (float64, error) {
-	err := firstOf(loadRange.check("rating on the plate", rating), centreRange.check("load centre on the plate", ratingCentre),
-		centreRange.check("load centre of the load", loadCentre))
+	err := cmp.Or(loadRange.CheckAs("rating on the plate", rating), centreRange.CheckAs("load centre on the plate", ratingCentre),
+		centreRange.CheckAs("load centre of the load", loadCentre))
 	if err != nil {
 		return 0, err
 	}
@@ -24,7 +29,7 @@ func CapacityAt(rating, ratingCentre, loadCentre float64) (float64, error) {
 	return rating * ratingCentre / loadCentre, nil
 }
 
-var axleRange = limit{0, 3, units.Length, ""}
+var axleRange = trade.Between("axle", 0, 3, units.Length, "")
 
 // CapacityFromAxle is the same about the front axle, where the truck would tip:
 // W = W0·(f + c0)/(f + c), and W0 where c ≤ c0.
@@ -35,7 +40,7 @@ var axleRange = limit{0, 3, units.Length, ""}
 // never for the forks' strength. The plate governs. Source: moments about the
 // front axle.
 func CapacityFromAxle(rating, ratingCentre, loadCentre, axleToFace float64) (float64, error) {
-	if err := axleRange.check("front axle to fork face", axleToFace); err != nil {
+	if err := axleRange.CheckAs("front axle to fork face", axleToFace); err != nil {
 		return 0, err
 	}
 	plain, err := CapacityAt(rating, ratingCentre, loadCentre)
@@ -53,7 +58,7 @@ func CapacityFromAxle(rating, ratingCentre, loadCentre, axleToFace float64) (flo
 // changes the truck: 29 CFR 1910.178(a)(4) wants the maker's written approval and
 // a plate for it, and the plate governs. Source: geometry.
 func HungLoadCentre(forkLength, pastTips float64) (float64, error) {
-	err := firstOf(bladeRange.check("fork length", forkLength), reachRange.check("distance past the tips", pastTips))
+	err := cmp.Or(bladeRange.CheckAs("fork length", forkLength), reachRange.CheckAs("distance past the tips", pastTips))
 	return forkLength + pastTips, err
 }
 
@@ -62,8 +67,8 @@ const leastEngagement = 2. / 3
 
 // Engaged is how far forks reach under a load.
 type Engaged struct {
-	Share float64 // of the load's depth, at most 1
-	Use   float64 // two thirds over Share: above 1 the forks are too short
+	Share float64 // share of the load's depth, at most 1
+	Use   float64 // ratio of two thirds to Share: above 1 the forks are too short
 }
 
 // Engagement compares the forks' reach with two thirds of the load's depth:
@@ -74,7 +79,7 @@ type Engaged struct {
 // reaching all of it. Out of range is an error. Sources: 29 CFR 1910.178(o) wants
 // the load engaged as far as possible; two thirds is common practice.
 func Engagement(reach, depth float64) (Engaged, error) {
-	err := firstOf(bladeRange.check("fork under the load", reach), centreRange.check("depth of the load", depth))
+	err := cmp.Or(bladeRange.CheckAs("fork under the load", reach), centreRange.CheckAs("depth of the load", depth))
 	if err != nil {
 		return Engaged{}, err
 	}

@@ -3,31 +3,20 @@ package truck
 import (
 	"testing"
 
+	"gudgeon/internal/outside"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-)
-
-// check is one value from outside this program. Tol is absolute, in Unit, and
-// is the rounding of the printed figure, wider only where the source says why.
-type check struct {
-	ID, What, Source, Confidence string
-	Want, Tol                    float64
-	Unit                         string
-	Got                          func() (float64, error)
-}
-
-const (
-	published = "published"
-	computed  = "computed from published inputs"
-	memory    = "from memory"
 )
 
 const pound = 0.45359237
 
 func in(unit float64, x float64, err error) (float64, error) { return x / unit, err }
 
+func TestChecks(t *testing.T) { outside.Run(t, "truck", checks()) }
+
 // checks lists every outside value of this package.
-func checks() []check {
+func checks() []outside.Check {
 	const (
 		srcA5    = "29 CFR 1910.178 App. A, A-5, https://osha.gov/laws-regs/regulations/standardnumber/1910/1910.178AppA"
 		srcField = "OSHA field calculation, http://blog.forklifttraining.ws/2014/06/load-composition-part-2.html"
@@ -57,49 +46,26 @@ func checks() []check {
 			return r.Checks[of].Use(), err
 		}
 	}
-	return []check{
-		{"F1", "3,000 lb at 24 in, 60 in load", srcA5, published, 2400, 0.5, "lb", at(3000, 24, 30)},
-		{"F1", "load moment of the same", srcA5, published, 72000, 1, "lb·in", moment(3000, 24, 30)},
-		{"F2", "5,000 lb at 24 in, load at 28; source cuts off the fraction", srcField, published, 4285, 1, "lb", at(5000, 24, 28)},
-		{"F2", "5,000 lb at 24 in, load at 28; source rounds", srcRound, published, 4286, 0.5, "lb", at(5000, 24, 28)},
-		{"F2", "4,000 lb at 24 in, load at 36; source cuts off the fraction", srcField, published, 2666, 1, "lb", at(4000, 24, 36)},
-		{"F5", "load moment of 5,000 lb at 24 in", srcF5, published, 120000, 1, "lb·in", moment(5000, 24, 40)},
-		{"F6", "load nearer than the plate's centre", srcF6, published, 5000, 1e-9, "lb", at(5000, 24, 18)},
-		{"F7", "5,000 lb at 24 in, load at 40 by the moment rule", srcF7, published, 3000, 0.5, "lb", at(5000, 24, 40)},
-		{"F9", "a slope of 1 in 10 is the limit", srcF9, published, 10, 1e-9, "%", func() (float64, error) { g, err := Grade(1, 10); return in(0.01, g, err) }},
-		{"F11", "fork at 90 % of its thickness", srcF11, published, 1, 1e-9, "use", worn(ForkThickness, func(f *Fork) { f.Worn = 0.9 * f.New })},
-		{"F11", "fork 3 degrees off", srcF11, published, 1, 1e-9, "use", worn(ForkAngle, func(f *Fork) { f.Angle = 3 * degree })},
-		{"F11", "fork 0.5 % out of straight", srcF11, published, 1, 1e-9, "use", worn(ForkBow, func(f *Fork) { f.Bow = 0.005 })},
-		{"F11", "tips 3 % of the blade apart", srcF11, published, 1, 1e-9, "use", worn(ForkTips, func(f *Fork) { f.TipsDiff = 0.03 })},
-		{"F12", "extension on a 48 in fork", srcF12, published, 72, 1e-9, "in", func() (float64, error) { x, err := ForkExtensionLimit(48 * inch); return in(inch, x, err) }},
-		{"T1", "forks two thirds under the load", srcTwo, published, 1, 1e-9, "use",
-			func() (float64, error) { r, err := Engagement(32*inch, 48*inch); return r.Use, err }},
-		{"T2", "capacity about the front axle, f = 18 in", "moments worked by hand: 5,000·42/46", computed, 4565.2, 0.05, "lb",
-			func() (float64, error) {
-				w, err := CapacityFromAxle(5000*pound, 24*inch, 28*inch, 18*inch)
-				return in(pound, w, err)
-			}},
-	}
-}
-
-func TestChecks(t *testing.T) {
-	for _, c := range checks() {
-		t.Run(c.ID+" "+c.What, func(t *testing.T) {
-			got, err := c.Got()
-			require.NoError(t, err)
-			assert.InDelta(t, c.Want, got, c.Tol, "%s; %s", c.Unit, c.Source)
-		})
-	}
-}
-
-func TestChecksAreComplete(t *testing.T) {
-	for _, c := range checks() {
-		assert.NotEmpty(t, c.ID)
-		assert.NotEmpty(t, c.What, c.ID)
-		assert.NotEmpty(t, c.Source, c.ID)
-		assert.NotEmpty(t, c.Unit, c.ID)
-		assert.Contains(t, []string{published, computed, memory}, c.Confidence, c.ID)
-		assert.Positive(t, c.Tol, c.ID)
+	return []outside.Check{
+		{"F1", "3,000 lb at 24 in, 60 in load", srcA5, outside.Published, "lb", 2400, 0.5, at(3000, 24, 30)},
+		{"F1", "load moment of the same", srcA5, outside.Published, "lb·in", 72000, 1, moment(3000, 24, 30)},
+		{"F2", "5,000 lb at 24 in, load at 28; source cuts off the fraction", srcField, outside.Published, "lb", 4285, 1, at(5000, 24, 28)},
+		{"F2", "5,000 lb at 24 in, load at 28; source rounds", srcRound, outside.Published, "lb", 4286, 0.5, at(5000, 24, 28)},
+		{"F2", "4,000 lb at 24 in, load at 36; source cuts off the fraction", srcField, outside.Published, "lb", 2666, 1, at(4000, 24, 36)},
+		{"F5", "load moment of 5,000 lb at 24 in", srcF5, outside.Published, "lb·in", 120000, 1, moment(5000, 24, 40)},
+		{"F6", "load nearer than the plate's centre", srcF6, outside.Published, "lb", 5000, 1e-9, at(5000, 24, 18)},
+		{"F7", "5,000 lb at 24 in, load at 40 by the moment rule", srcF7, outside.Published, "lb", 3000, 0.5, at(5000, 24, 40)},
+		{"F9", "a slope of 1 in 10 is the limit", srcF9, outside.Published, "%", 10, 1e-9, func() (float64, error) { g, err := Grade(1, 10); return in(0.01, g, err) }},
+		{"F11", "fork at 90 % of its thickness", srcF11, outside.Published, "use", 1, 1e-9, worn(ForkThickness, func(f *Fork) { f.Worn = 0.9 * f.New })},
+		{"F11", "fork 3 degrees off", srcF11, outside.Published, "use", 1, 1e-9, worn(ForkAngle, func(f *Fork) { f.Angle = 3 * degree })},
+		{"F11", "fork 0.5 % out of straight", srcF11, outside.Published, "use", 1, 1e-9, worn(ForkBow, func(f *Fork) { f.Bow = 0.005 })},
+		{"F11", "tips 3 % of the blade apart", srcF11, outside.Published, "use", 1, 1e-9, worn(ForkTips, func(f *Fork) { f.TipsDiff = 0.03 })},
+		{"F12", "extension on a 48 in fork", srcF12, outside.Published, "in", 72, 1e-9, func() (float64, error) { x, err := ForkExtensionLimit(48 * inch); return in(inch, x, err) }},
+		{"T1", "forks two thirds under the load", srcTwo, outside.Published, "use", 1, 1e-9, func() (float64, error) { r, err := Engagement(32*inch, 48*inch); return r.Use, err }},
+		{"T2", "capacity about the front axle, f = 18 in", "moments worked by hand: 5,000·42/46", outside.Computed, "lb", 4565.2, 0.05, func() (float64, error) {
+			w, err := CapacityFromAxle(5000*pound, 24*inch, 28*inch, 18*inch)
+			return in(pound, w, err)
+		}},
 	}
 }
 

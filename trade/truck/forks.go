@@ -1,6 +1,7 @@
 package truck
 
 import (
+	"cmp"
 	"errors"
 
 	"gudgeon/trade"
@@ -19,7 +20,7 @@ type Shared struct {
 	In             Across
 	Heavier        float64 // kg
 	Lighter        float64 // kg
-	HeavierPortion float64 // of the load
+	HeavierPortion float64 // its share of the load
 }
 
 // ForkShare shares a load between two forks by moments:
@@ -30,7 +31,7 @@ type Shared struct {
 // half the truck's capacity: compare Heavier with the mark on the fork. Source:
 // moments.
 func ForkShare(in Across) (Shared, error) {
-	err := firstOf(loadRange.check("load", in.Load), bladeRange.check("fork spread", in.Spread), reachRange.check("offset of the load", in.Offset))
+	err := cmp.Or(loadRange.CheckAs("load", in.Load), bladeRange.CheckAs("fork spread", in.Spread), reachRange.CheckAs("offset of the load", in.Offset))
 	if err != nil {
 		return Shared{}, err
 	}
@@ -91,9 +92,9 @@ type ForkResult struct {
 func (r ForkResult) Use() float64 { return r.Checks[r.Governs].Use() }
 
 var (
-	newThickness  = limit{5e-3, 0.3, units.Length, ""}
-	wornThickness = limit{1e-3, 0.3, units.Length, ""}
-	angleOff      = limit{0, 45 * degree, units.Angle, ""}
+	newThickness  = trade.Between("new thickness", 5e-3, 0.3, units.Length, "")
+	wornThickness = trade.Between("worn thickness", 1e-3, 0.3, units.Length, "")
+	angleOff      = trade.Between("angle off", 0, 45*degree, units.Angle, "")
 )
 
 // ForkWear compares forks with the limits for taking them out of service: 10 %
@@ -105,9 +106,9 @@ var (
 // Inspect at most 12 months apart. Source: ANSI B56.1-2005 as restated by fork
 // and truck makers.
 func ForkWear(in Fork) (ForkResult, error) {
-	err := firstOf(newThickness.check("thickness when new", in.New), wornThickness.check("thickness now", in.Worn),
-		angleOff.check("angle off", in.Angle), reachRange.check("out of straight", in.Bow),
-		bladeRange.check("blade length", in.Blade), reachRange.check("difference of the tips", in.TipsDiff))
+	err := cmp.Or(newThickness.CheckAs("thickness when new", in.New), wornThickness.CheckAs("thickness now", in.Worn),
+		angleOff.CheckAs("angle off", in.Angle), reachRange.CheckAs("out of straight", in.Bow),
+		bladeRange.CheckAs("blade length", in.Blade), reachRange.CheckAs("difference of the tips", in.TipsDiff))
 	if err != nil {
 		return ForkResult{}, err
 	}
@@ -148,5 +149,5 @@ func (r ForkResult) Steps() []trade.Step {
 // load centre and needs its own plate. Source: ANSI B56.1-2005, 7.39.1, as quoted
 // by a supplier.
 func ForkExtensionLimit(forkLength float64) (float64, error) {
-	return 1.5 * forkLength, bladeRange.check("fork length", forkLength)
+	return 1.5 * forkLength, bladeRange.CheckAs("fork length", forkLength)
 }

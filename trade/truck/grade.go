@@ -1,6 +1,7 @@
 package truck
 
 import (
+	"cmp"
 	"errors"
 	"math"
 )
@@ -11,7 +12,7 @@ import (
 // 1 in 1, is an error. Over 0.10 a loaded truck drives with its load upslope, up
 // and down (30 CFR 57.16016; WAC 296-863-40015).
 func Grade(rise, run float64) (float64, error) {
-	err := firstOf(reachRange.check("rise", rise), centreRange.check("run", run))
+	err := cmp.Or(reachRange.CheckAs("rise", rise), centreRange.CheckAs("run", run))
 	if err != nil {
 		return 0, err
 	}
@@ -27,5 +28,5 @@ func Grade(rise, run float64) (float64, error) {
 // angle: rad, 0 to 45 degrees. Out of range is an error. Use as in Grade.
 // Source: geometry.
 func GradeFromAngle(angle float64) (float64, error) {
-	return math.Tan(angle), angleOff.check("slope", angle)
+	return math.Tan(angle), angleOff.CheckAs("slope", angle)
 }

@@ -1,6 +1,8 @@
 package truck
 
 import (
+	"cmp"
+
 	"gudgeon/trade"
 	"gudgeon/units"
 )
@@ -40,7 +42,7 @@ func (r TableResult) Use() float64 { return r.Checks[r.Governs].Use() }
 // tippingMargin is how many times over the table's weight must hold it down.
 const tippingMargin = 1.5
 
-var endRatingRange = limit{0, loadRange.high, units.Mass, ""}
+var endRatingRange = trade.Between("end rating", 0, loadRange.High, units.Mass, "")
 
 // LiftTable works a lift table with its load off the middle, by moments: near
 // end = W·(1/2 + x/(2s)), far end = W − near; s is PlatformHalf, x Offset.
@@ -57,9 +59,9 @@ var endRatingRange = limit{0, loadRange.high, units.Mass, ""}
 // moments; half the rating on an end and 1.5 against tipping are common practice,
 // no source.
 func LiftTable(in Table) (TableResult, error) {
-	err := firstOf(loadRange.check("load", in.Load), loadRange.check("rating on the plate", in.Rating), loadRange.check("weight of the table", in.Weight),
-		centreRange.check("middle to the platform's support", in.PlatformHalf), centreRange.check("middle to the base's edge", in.BaseHalf),
-		reachRange.check("middle to the load's centre of gravity", in.Offset), endRatingRange.check("rating of one end", in.EndRating))
+	err := cmp.Or(loadRange.CheckAs("load", in.Load), loadRange.CheckAs("rating on the plate", in.Rating), loadRange.CheckAs("weight of the table", in.Weight),
+		centreRange.CheckAs("middle to the platform's support", in.PlatformHalf), centreRange.CheckAs("middle to the base's edge", in.BaseHalf),
+		reachRange.CheckAs("middle to the load's centre of gravity", in.Offset), endRatingRange.CheckAs("rating of one end", in.EndRating))
 	if err != nil {
 		return TableResult{}, err
 	}

@@ -46,7 +46,7 @@ func (w *Window) Text(sys units.System) string {
 type Area struct {
 	Window
 	Most  Spot    // greatest shortfall, m
-	Share float64 // of the finished surface that is short here
+	Share float64 // share of the finished surface that is short here
 }
 
 // Patch is one hand-laid layer.
@@ -172,7 +172,7 @@ func (j *Job) checkPatches() error {
 		if !ok {
 			return fmt.Errorf("hand weld %d: give clock positions within one turn and the lesser depth first", i+1)
 		}
-		if err := limThick.check(p.Thickness); err != nil {
+		if err := limThick.Check(p.Thickness); err != nil {
 			return fmt.Errorf("hand weld %d: %w", i+1, err)
 		}
 	}

@@ -14,25 +14,25 @@ type Composition struct {
 
 // limElement bounds one element of a steel that this arithmetic is for.
 var (
-	limCarbon  = limit{"carbon", 0, 0.02, units.Ratio, "more than 2 % is cast iron: these formulas are for steel"}
-	limElement = limit{"element", 0, 0.1, units.Ratio, "these formulas are for carbon and low-alloy steel"}
-	limBoron   = limit{"boron", 0, 0.0002, units.Ratio, "boron is given in hundredths of a percent or less"}
+	limCarbon  = trade.Between("carbon", 0, 0.02, units.Ratio, "more than 2 % is cast iron: these formulas are for steel")
+	limElement = trade.Between("element", 0, 0.1, units.Ratio, "these formulas are for carbon and low-alloy steel")
+	limBoron   = trade.Between("boron", 0, 0.0002, units.Ratio, "boron is given in hundredths of a percent or less")
 )
 
 func (c *Composition) check() error {
-	if err := limCarbon.check(c.C); err != nil {
+	if err := limCarbon.Check(c.C); err != nil {
 		return err
 	}
 	for _, e := range [...]struct {
 		name  string
 		share float64
 	}{{"manganese", c.Mn}, {"silicon", c.Si}, {"chromium", c.Cr}, {"molybdenum", c.Mo}, {"vanadium", c.V}, {"nickel", c.Ni}, {"copper", c.Cu}} {
-		if e.share >= limElement.low && e.share <= limElement.high {
+		if e.share >= limElement.Low && e.share <= limElement.High {
 			continue
 		}
-		return trade.InRange(e.name, e.share, limElement.low, limElement.high, units.Ratio, limElement.why)
+		return trade.InRange(e.name, e.share, limElement.Low, limElement.High, units.Ratio, limElement.Why)
 	}
-	return limBoron.check(c.B)
+	return limBoron.Check(c.B)
 }
 
 // CarbonEquivalent returns the IIW carbon equivalent, a share by mass.
@@ -104,7 +104,7 @@ func (w Weldability) String() string {
 // Guidance only, no code. A value between two printed bands counts to the worse.
 // Errors: a *trade.RangeError. Source: a steel supplier's bands (guidance).
 func WeldabilityOf(ce float64) (Weldability, error) {
-	if err := limCE.check(ce); err != nil {
+	if err := limCE.Check(ce); err != nil {
 		return 0, err
 	}
 	for i, top := range [...]float64{0.0035, 0.0040, 0.0045, 0.0050} {
@@ -115,7 +115,7 @@ func WeldabilityOf(ce float64) (Weldability, error) {
 	return Poor, nil
 }
 
-var limCE = limit{"carbon equivalent", 0, 0.03, units.Ratio, ""}
+var limCE = trade.Between("carbon equivalent", 0, 0.03, units.Ratio, "")
 
 // Pick says which composition of a steel's range to take.
 type Pick uint8

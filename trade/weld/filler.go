@@ -58,7 +58,7 @@ func (p Process) Efficiency() (float64, error) {
 type FillerJob struct {
 	Volume     float64 // weld metal, m³, 0 to 1
 	Density    float64 // kg/m³, 1000 to 20 000; 0: SteelDensity
-	Efficiency float64 // deposition efficiency, 0.3 to 1
+	Efficiency float64 // deposition efficiency, a ratio, 0.3 to 1
 	Rate       float64 // weld metal laid per arc time, kg/s, 1e-6 to 0.05
 }
 
@@ -98,10 +98,10 @@ func MakeFiller(j FillerJob) (Filler, error) {
 // volume m³, 0 to 1; density kg/m³, 1000 to 20 000. Errors: a *trade.RangeError.
 // Source: definition of density.
 func DepositMass(volume, density float64) (float64, error) {
-	if err := limVolume.check(volume); err != nil {
+	if err := limVolume.Check(volume); err != nil {
 		return 0, err
 	}
-	if err := limDensity.check(density); err != nil {
+	if err := limDensity.Check(density); err != nil {
 		return 0, err
 	}
 	return volume * density, nil
@@ -114,10 +114,10 @@ func DepositMass(volume, density float64) (float64, error) {
 // weld metal m kg, 0 to 10 t; deposition efficiency E, 0.3 to 1. Errors: a
 // *trade.RangeError. Source: ESAB, Calculating Filler Metal Consumption, P = W·L/E.
 func FillerUsed(deposit, efficiency float64) (float64, error) {
-	if err := limMass.check(deposit); err != nil {
+	if err := limMass.Check(deposit); err != nil {
 		return 0, err
 	}
-	if err := limEfficiency.check(efficiency); err != nil {
+	if err := limEfficiency.Check(efficiency); err != nil {
 		return 0, err
 	}
 	return deposit / efficiency, nil
@@ -130,10 +130,10 @@ func FillerUsed(deposit, efficiency float64) (float64, error) {
 // weld metal m kg, 0 to 10 t; rate R of weld metal laid, kg/s, 1e-6 to 0.05.
 // Errors: a *trade.RangeError. Source: definition of a rate.
 func ArcTime(deposit, rate float64) (float64, error) {
-	if err := limMass.check(deposit); err != nil {
+	if err := limMass.Check(deposit); err != nil {
 		return 0, err
 	}
-	if err := limRate.check(rate); err != nil {
+	if err := limRate.Check(rate); err != nil {
 		return 0, err
 	}
 	return deposit / rate, nil
@@ -147,10 +147,10 @@ func ArcTime(deposit, rate float64) (float64, error) {
 // ρ kg/m³, 1000 to 20 000. Errors: a *trade.RangeError. Source: ESAB,
 // Calculating Filler Metal Consumption, ½·B·A·12·ρ in lb/ft.
 func BeadMass(area, density float64) (float64, error) {
-	if err := limArea.check(area); err != nil {
+	if err := limArea.Check(area); err != nil {
 		return 0, err
 	}
-	if err := limDensity.check(density); err != nil {
+	if err := limDensity.Check(density); err != nil {
 		return 0, err
 	}
 	return area * density, nil
@@ -166,13 +166,13 @@ func BeadMass(area, density float64) (float64, error) {
 // *trade.RangeError; a bore that grows by welding. Source: volume of a ring,
 // exact; the rule π·D·t is up to t/D wrong.
 func BoreBuildUp(before, after, length float64) (float64, error) {
-	if err := limWorn.check(before); err != nil {
+	if err := limWorn.Check(before); err != nil {
 		return 0, err
 	}
-	if err := limWorn.check(after); err != nil {
+	if err := limWorn.Check(after); err != nil {
 		return 0, err
 	}
-	if err := limLength.check(length); err != nil {
+	if err := limLength.Check(length); err != nil {
 		return 0, err
 	}
 	if after > before {
@@ -194,10 +194,10 @@ var (
 // wire diameter d m, 0.3 to 8 mm; density ρ kg/m³, 1000 to 20 000. Errors: a
 // *trade.RangeError. Source: geometry; wire tables differ from it by up to 1.2 %.
 func WireMass(diameter, density float64) (float64, error) {
-	if err := limWire.check(diameter); err != nil {
+	if err := limWire.Check(diameter); err != nil {
 		return 0, err
 	}
-	if err := limDensity.check(density); err != nil {
+	if err := limDensity.Check(density); err != nil {
 		return 0, err
 	}
 	return density * math.Pi * diameter * diameter / 4, nil
@@ -215,7 +215,7 @@ func MeltOff(diameter, speed, density float64) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	if err := limWireSpeed.check(speed); err != nil {
+	if err := limWireSpeed.Check(speed); err != nil {
 		return 0, err
 	}
 	return w * speed, nil
@@ -228,10 +228,10 @@ func MeltOff(diameter, speed, density float64) (float64, error) {
 // weld metal m kg, 0 to 10 t; arc time t s, 1 to 1e6. Errors: a
 // *trade.RangeError. Source: deposition-rate test sheet of CIGWELD.
 func DepositionRate(deposit, time float64) (float64, error) {
-	if err := limMass.check(deposit); err != nil {
+	if err := limMass.Check(deposit); err != nil {
 		return 0, err
 	}
-	if err := limTime.check(time); err != nil {
+	if err := limTime.Check(time); err != nil {
 		return 0, err
 	}
 	return deposit / time, nil
@@ -244,10 +244,10 @@ func DepositionRate(deposit, time float64) (float64, error) {
 // both kg, 0 to 10 t. Errors: a *trade.RangeError; no filler; more metal than
 // filler. Source: ESAB filler metal handbook, definition.
 func DepositionEfficiency(deposit, used float64) (float64, error) {
-	if err := limMass.check(deposit); err != nil {
+	if err := limMass.Check(deposit); err != nil {
 		return 0, err
 	}
-	if err := limMass.check(used); err != nil {
+	if err := limMass.Check(used); err != nil {
 		return 0, err
 	}
 	if used == 0 {

@@ -48,7 +48,7 @@ func Preheat(c Category, thickness float64) (float64, error) {
 	if int(c) >= len(preheatF) {
 		return 0, errCategory
 	}
-	if err := limBase.check(thickness); err != nil {
+	if err := limBase.Check(thickness); err != nil {
 		return 0, err
 	}
 	row := 0
@@ -70,16 +70,16 @@ func fahrenheit(f float64) float64 { return (f + 459.67) * 5 / 9 }
 // efficiency η 0.2 to 1, 1 in the AWS and ASME formula. Errors: a
 // *trade.RangeError. Source: AWS D1.1 and D1.5, ASME IX, as restated.
 func HeatInput(voltage, current, travel, efficiency float64) (float64, error) {
-	if err := limVoltage.check(voltage); err != nil {
+	if err := limVoltage.Check(voltage); err != nil {
 		return 0, err
 	}
-	if err := limCurrent.check(current); err != nil {
+	if err := limCurrent.Check(current); err != nil {
 		return 0, err
 	}
-	if err := limTravel.check(travel); err != nil {
+	if err := limTravel.Check(travel); err != nil {
 		return 0, err
 	}
-	if err := limArcShare.check(efficiency); err != nil {
+	if err := limArcShare.Check(efficiency); err != nil {
 		return 0, err
 	}
 	return efficiency * voltage * current / travel, nil

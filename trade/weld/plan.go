@@ -52,8 +52,8 @@ type Plan struct {
 	Short    []Area  // what will not clean up, largest shortfall first
 	HandWeld []Patch // what to lay there, layer by layer
 
-	Share     float64 // of the finished surface that the cut will reach, 0 to 1
-	ShareFull float64 // of it that has the whole allowance
+	Share     float64 // share of the finished surface that the cut will reach, 0 to 1
+	ShareFull float64 // share of it that has the whole allowance
 
 	Wall     Spot           // least wall behind the trued surface, m; zero if the boss is not known
 	Truing   []TruingOption // this truing bore and others worth a thought
@@ -63,7 +63,7 @@ type Plan struct {
 
 // Spot is a value at a place of the grid.
 type Spot struct {
-	Value float64
+	Value float64 // m
 	Clock float64 // rad
 	Z     float64 // m
 }
@@ -126,11 +126,11 @@ func (j *Job) check() error {
 		return errors.New("the plan needs the worn wall: survey the bore first")
 	}
 	far := j.Axis.At(j.Length)
-	err := errors.Join(limLength.check(j.Length), limFinish.check(j.Finish), limTruing.check(j.Truing),
-		limAllowance.check(j.Allowance), limLayer.check(j.Layer), limLayers.check(float64(j.Layers)),
-		limBuildUp.check(j.BuildUp), limBoss.check(j.Boss), limLeast.check(j.LeastWall), limLeast.check(j.LeastWeld),
-		limU.check(j.U), limShift.check(j.Axis.X0), limShift.check(j.Axis.Y0), limShift.check(far.X), limShift.check(far.Y),
-		limShift.check(j.BossCentre.X), limShift.check(j.BossCentre.Y))
+	err := errors.Join(limLength.Check(j.Length), limFinish.Check(j.Finish), limTruing.Check(j.Truing),
+		limAllowance.Check(j.Allowance), limLayer.Check(j.Layer), limLayers.Check(float64(j.Layers)),
+		limBuildUp.Check(j.BuildUp), limBoss.Check(j.Boss), limLeast.Check(j.LeastWall), limLeast.Check(j.LeastWeld),
+		limU.Check(j.U), limShift.Check(j.Axis.X0), limShift.Check(j.Axis.Y0), limShift.Check(far.X), limShift.Check(far.Y),
+		limShift.Check(j.BossCentre.X), limShift.Check(j.BossCentre.Y))
 	if err != nil {
 		return err
 	}
@@ -138,7 +138,7 @@ func (j *Job) check() error {
 	case j.HandLayer == 0:
 		j.HandLayer = j.Layer
 	default:
-		if err := limLayer.check(j.HandLayer); err != nil {
+		if err := limLayer.Check(j.HandLayer); err != nil {
 			return err
 		}
 	}

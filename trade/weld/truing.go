@@ -66,19 +66,19 @@ func (p *Plan) option(name string, diameter float64) TruingOption {
 // to 3 m; offset e, m, 0 to 1.5 m; allowance a on the radius, m, 0 to 20 mm.
 // Errors: a *trade.RangeError. Source: plane geometry of two circles, exact.
 func ThicknessNeeded(worn, offset, truing, finish, allowance float64) (float64, error) {
-	if err := limWorn.check(worn); err != nil {
+	if err := limWorn.Check(worn); err != nil {
 		return 0, err
 	}
-	if err := limOffset.check(offset); err != nil {
+	if err := limOffset.Check(offset); err != nil {
 		return 0, err
 	}
-	if err := limTruing.check(truing); err != nil {
+	if err := limTruing.Check(truing); err != nil {
 		return 0, err
 	}
-	if err := limFinish.check(finish); err != nil {
+	if err := limFinish.Check(finish); err != nil {
 		return 0, err
 	}
-	if err := limAllowance.check(allowance); err != nil {
+	if err := limAllowance.Check(allowance); err != nil {
 		return 0, err
 	}
 	return max(0, max(worn/2+offset, truing/2)+allowance-finish/2), nil
@@ -92,10 +92,10 @@ func ThicknessNeeded(worn, offset, truing, finish, allowance float64) (float64, 
 // radius. A layer too many by less than a billionth is not counted. Errors: a
 // *trade.RangeError. Source: counting.
 func LayersNeeded(thickness, layer float64) (int, error) {
-	if err := limThick.check(thickness); err != nil {
+	if err := limThick.Check(thickness); err != nil {
 		return 0, err
 	}
-	if err := limLayer.check(layer); err != nil {
+	if err := limLayer.Check(layer); err != nil {
 		return 0, err
 	}
 	return layersFor(thickness, layer), nil

@@ -1,0 +1,166 @@
+package boresurvey
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+
+	"gudgeon/rules/source"
+	"gudgeon/trade/bore"
+	"gudgeon/units"
+)
+
+// Job is what a survey file holds, understood.
+type Job struct {
+	File  string
+	Part  string
+	Note  string
+	By    string
+	Datum string // bar, agreed, worn bore, or the name of a centre
+
+	Readings bore.Readings
+	Dashes   []Dash
+	Centres  []Centre
+	Plan     *PlanData // nil when the file has none
+
+	places places
+}
+
+// Dash is a reading that could not be taken.
+type Dash struct {
+	Z     float64 // m
+	Clock float64 // rad
+}
+
+// places remembers where in the file a later mistake belongs.
+type places struct {
+	sweep, plan source.Text
+	stations    []stationText
+}
+
+type stationText struct {
+	z    float64
+	text source.Text
+}
+
+// fileSource is the file as written.
+type fileSource struct {
+	Part      source.Text    `yaml:"part,required"`
+	Note      source.Text    `yaml:"note"`
+	By        source.Text    `yaml:"surveyed by"`
+	Length    source.Text    `yaml:"bore length"`
+	Datum     source.Text    `yaml:"datum"`
+	BarWithin source.Text    `yaml:"bar within"`
+	Sweep     *tableSource   `yaml:"sweep"`
+	Diameters *tableSource   `yaml:"diameters"`
+	Centres   []centreSource `yaml:"centres"`
+	Plan      *planSource    `yaml:"plan"`
+}
+
+// Read understands a survey file. All mistakes come back together.
+func Read(f *source.File) (*Job, error) {
+	root, err := source.Parse(f)
+	if err != nil {
+		return nil, err
+	}
+	var src fileSource
+	var report source.Report
+	root.Decode(&src, &report)
+	job := &Job{File: f.Name, Part: src.Part.Value, Note: src.Note.Value, By: src.By.Value}
+	job.places.sweep = src.Part
+	job.Readings.Length = readLength(src.Length, limits{0.001, 10}, &report)
+	job.Readings.UDatum = readLength(src.BarWithin, limits{0, 0.05}, &report) / bore.Coverage
+	job.readSweep(src.Sweep, &report)
+	job.readDiameters(src.Diameters, &report)
+	if src.Sweep == nil && src.Diameters == nil && !report.Failed() {
+		root.Fail(&report, "the file has no readings", "add sweep: with a table of indicator readings, or diameters:")
+	}
+	for i := range src.Centres {
+		job.Centres = append(job.Centres, src.Centres[i].read(&report))
+	}
+	job.readDatum(src.Datum, &report)
+	if src.Plan != nil {
+		job.Plan = src.Plan.read(&report)
+		job.places.plan = src.Plan.first
+	}
+	return job, report.Err()
+}
+
+// readDatum checks that the datum named is one that the file tells about.
+func (job *Job) readDatum(text source.Text, report *source.Report) {
+	known := []string{DatumBar, DatumAgreed, DatumWornBore}
+	for _, c := range job.Centres {
+		known = append(known, c.Name)
+	}
+	job.Datum = strings.ToLower(text.Value)
+	if job.Datum == "" {
+		job.Datum = DatumBar
+	}
+	for _, k := range known {
+		if strings.EqualFold(k, job.Datum) {
+			job.Datum = k
+			return
+		}
+	}
+	report.At(text, "the datum is none of the centres in this file", source.Suggest(job.Datum, known))
+}
+
+// What the true axis may be taken from, besides a named centre.
+const (
+	DatumBar      = "bar"
+	DatumAgreed   = "agreed"
+	DatumWornBore = "worn bore"
+)
+
+// limits is the range of an input, SI.
+type limits struct{ low, high float64 }
+
+// check refuses a value outside the range, in the unit it was written in.
+func (in limits) check(m units.Measure) error {
+	if m.Value >= in.low && m.Value <= in.high {
+		return nil
+	}
+	show := func(x float64) string { return units.ShowIn(x, m.Unit, units.Nearest) }
+	return fmt.Errorf("%s is outside what makes sense here, %s to %s", show(m.Value), show(in.low), show(in.high))
+}
+
+func readLength(text source.Text, in limits, report *source.Report) float64 {
+	return readQuantity(units.Length, text, units.Unit{}, in, report).Value
+}
+
+// readQuantity reads one measure; an empty text gives none.
+func readQuantity(k units.Kind, text source.Text, bare units.Unit, in limits, report *source.Report) units.Measure {
+	if text.Value == "" {
+		return units.Measure{}
+	}
+	m, err := units.Parse(k, text.Value, bare)
+	if err == nil && m.HasLimits {
+		err = errors.New("one value is expected here, not limits")
+	}
+	if err == nil {
+		err = in.check(m)
+	}
+	if err != nil {
+		report.At(text, err.Error(), "")
+		return units.Measure{}
+	}
+	return m
+}
+
+// blame puts an error of the survey at the place in the file that it is about.
+func (job *Job) blame(err error) error {
+	at := job.places.sweep
+	var station *bore.StationError
+	if errors.As(err, &station) {
+		for _, s := range job.places.stations {
+			if math.Abs(s.z-station.Z) < 1e-5 {
+				at = s.text
+			}
+		}
+		err = station.Err
+	}
+	var report source.Report
+	report.At(at, err.Error(), "")
+	return report.Err()
+}

@@ -1,0 +1,88 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"gudgeon/checklists/boresurvey"
+)
+
+func newSurvey(s *settings) *cobra.Command {
+	var svg string
+	cmd := &cobra.Command{
+		Use:   "survey READINGS.yaml",
+		Short: "Work out a worn bore: its axis, its datum, its weld plan",
+		Long: `survey takes the readings of a worn bore and says where its old axis lies, which
+features agree about the true centre, whether the planned weld will clean up,
+where it falls short and what to lay by hand there. READINGS.yaml may be - for
+standard input.
+
+The file, in a machinist's words (every measure with its unit):
+
+  part: Link, lower bore
+  bore length: 6 in
+  datum: agreed              # bar, agreed, worn bore, or the name of a centre
+  sweep:
+    set radius: 1.520 in     # where the indicator read zero; plus is outward
+    unit: thou
+    with: dial indicator
+    readings:
+      at:     [12, 1:30, 3, 4:30, 6, 7:30, 9, 10:30]
+      0.5 in: [57, 98, 101, 28, -60, -, -96, -27]
+      5.5 in: [6, 9, 9, 3, -4, -7, -8, -2]
+  centres:
+    - feature: outside of the boss
+      set radius: 2.5 in
+      unit: thou
+      good to: 8 thou        # how far it may be off itself
+      at:    [12, 3, 6, 9]
+      reads: [2, 5, -2, -5]
+  plan:
+    finish diameter: 3.000 in
+    clean-up allowance: .030 in
+    truing bore: 3.060 in
+    layer: .090 in
+    layers: 1
+
+Write - where a reading could not be taken, and brackets round one that is not to
+count: (14). A station read twice holds two lists. Inside-micrometer diameters go
+into a table of their own, diameters:.
+
+Exit status: 0 it cleans up, 1 caution, 2 stop (it will not clean up as planned,
+or the datum is wrong), 3 something is missing, 65 a mistake in the file.`,
+		Example: `  gudgeon survey link-lower-bore.yaml
+  gudgeon survey link-lower-bore.yaml --svg link.svg
+  gudgeon survey link-lower-bore.yaml --json`,
+		Args: exactly(1, "a file of readings, like: gudgeon survey link-lower-bore.yaml"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			f, err := readFile(args[0])
+			if err != nil {
+				return err
+			}
+			job, err := boresurvey.Read(f)
+			if err != nil {
+				return err
+			}
+			finding, err := boresurvey.Find(job)
+			if err != nil {
+				return err
+			}
+			if svg != "" {
+				if err := saveFile(svg, surveySheet(finding, s.units())); err != nil {
+					return err
+				}
+			}
+			if s.json {
+				err = writeJSON(cmd.OutOrStdout(), surveyJSON(finding, s.units()))
+			} else {
+				printSurvey(&surveyScreen{newScreen(cmd.OutOrStdout()), finding, s.units()}, svg)
+			}
+			if err != nil {
+				return err
+			}
+			return verdictError(finding.Verdict)
+		},
+	}
+	cmd.Flags().BoolVar(&s.json, "json", false, "print the finding as JSON")
+	cmd.Flags().StringVar(&svg, "svg", "", "draw the finding into this file, as SVG")
+	return cmd
+}
