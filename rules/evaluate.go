@@ -75,10 +75,14 @@ func (s *Set) newReport(readings Readings) *Report {
 // work evaluates every value, every leaf, and the uncertainty of every margin.
 func (r *Report) work() {
 	r.evaluateValues()
+	r.evaluateLeaves()
+	r.propagate()
+}
+
+func (r *Report) evaluateLeaves() {
 	for _, l := range r.set.leaves {
 		l.work(r.frame, &r.states[l.index])
 	}
-	r.propagate()
 }
 
 func (r *Report) collectWaiting() {
@@ -144,14 +148,21 @@ func (d *ReadingDef) accepts(r Reading) bool {
 
 func (r *Report) evaluateValues() {
 	for _, v := range r.set.Values {
-		r.frame.err = nil
-		r.frame.work(v)
-		if r.frame.err != nil {
-			if r.refused == nil {
-				r.refused = map[*Value]error{}
-			}
-			r.refused[v] = r.frame.err
+		r.evaluateValue(v)
+	}
+}
+
+// evaluateValue works one value out and keeps why it was refused, if it was.
+func (r *Report) evaluateValue(v *Value) {
+	r.frame.err = nil
+	r.frame.work(v)
+	if r.frame.err != nil {
+		if r.refused == nil {
+			r.refused = map[*Value]error{}
 		}
+		r.refused[v] = r.frame.err
+	} else if r.refused != nil {
+		delete(r.refused, v)
 	}
 	r.frame.err = nil
 }

@@ -88,13 +88,13 @@ func (r *Report) spans(rule *Rule, d *ReadingDef) ([]span, bool) {
 		spans = append(spans, span{from: d.From})
 	}
 	before := 0.0
-	for _, share := range scanPoints() {
+	for _, share := range p.scanPoints() {
 		now := is(share)
 		switch {
 		case now && !was:
-			spans = append(spans, span{from: value(bisect(before, share, is))})
+			spans = append(spans, span{from: value(p.bisect(before, share, is))})
 		case was && !now:
-			spans[len(spans)-1].to = value(bisect(share, before, is))
+			spans[len(spans)-1].to = value(p.bisect(share, before, is))
 		}
 		was, before = now, share
 	}

@@ -1,32 +1,64 @@
 package rules
 
-import "math"
+import (
+	"maps"
+	"math"
 
-// probe asks one rule again and again with other readings.
+	"gudgeon/units"
+)
+
+// probe asks one rule again and again with other readings. Only what hangs on
+// the readings that move is worked out anew; the part of a margin's uncertainty
+// that comes from surveys is kept as it was at the start.
 type probe struct {
-	rule   *Rule
-	report *Report
+	rule    *Rule
+	report  *Report
+	surveys []uncertainty // by leaf
 }
 
 // only is the part of a set that one rule needs, with the rule alone.
 func (s *Set) only(rule *Rule) *Set {
 	part := *s
 	part.Rules, part.Values, part.leaves = []*Rule{rule}, rule.values, rule.leaves
-	part.columns = nil
 	part.buildColumns()
 	return &part
 }
 
 func (s *Set) newProbe(rule *Rule, readings Readings) *probe {
-	own := make(Readings, len(readings))
-	for name, r := range readings {
-		own[name] = r
+	p := &probe{rule: rule, report: s.only(rule).newReport(maps.Clone(readings)), surveys: make([]uncertainty, s.leafCount)}
+	if p.report.readings == nil {
+		p.report.readings = Readings{}
 	}
-	return &probe{rule: rule, report: s.only(rule).newReport(own)}
+	p.report.evaluateValues()
+	p.report.evaluateLeaves()
+	p.report.propagateSurveys()
+	for i := range p.report.states {
+		p.surveys[i] = p.report.states[i].uncertainty
+	}
+	p.report.propagateReadings()
+	return p
 }
 
 // with gives the rule's result when some readings are moved.
 func (p *probe) with(moves ...move) Result {
+	p.move(moves)
+	p.report.propagateReadings()
+	return p.report.rule(p.rule)
+}
+
+// isGo reports whether the rule is go when some readings are moved. Most of the
+// way it is not, and that is known before the uncertainty is.
+func (p *probe) isGo(moves ...move) bool {
+	p.move(moves)
+	if result := p.report.rule(p.rule); result.Verdict != Go || result.Noted {
+		return false
+	}
+	p.report.propagateReadings()
+	result := p.report.rule(p.rule)
+	return result.Verdict == Go && !result.Noted
+}
+
+func (p *probe) move(moves []move) {
 	for _, m := range moves {
 		r := p.report.readings[m.def.Name]
 		r.Value = m.to
@@ -35,15 +67,26 @@ func (p *probe) with(moves ...move) Result {
 		if m.def.InRange(m.to) != nil {
 			p.report.frame.x[m.def.slot] = math.NaN()
 		}
+		p.rework(m.def)
 	}
-	p.report.work()
-	return p.report.rule(p.rule)
+	for i := range p.report.states {
+		p.report.states[i].uncertainty = p.surveys[i]
+	}
 }
 
-// isGo reports whether the rule is go when some readings are moved.
-func (p *probe) isGo(moves ...move) bool {
-	result := p.with(moves...)
-	return result.Verdict == Go && !result.Noted
+func (p *probe) rework(d *ReadingDef) {
+	for i := range p.report.set.columns {
+		c := &p.report.set.columns[i]
+		if c.def != d {
+			continue
+		}
+		for _, v := range c.values {
+			p.report.evaluateValue(v)
+		}
+		for _, l := range c.leaves {
+			l.work(p.report.frame, &p.report.states[l.index])
+		}
+	}
 }
 
 // move is one reading at another value.
@@ -75,26 +118,39 @@ func (d *ReadingDef) reach(from float64, up bool) float64 {
 }
 
 // scanPoints are the shares of the way at which a rule is tried: fine near the
-// present value, even further out, since a rule may turn more than once.
-func scanPoints() []float64 {
-	const fine, even = 48, 64
-	var points []float64
+// present value, even further out, since a rule may turn more than once. A rule
+// over a survey costs a thousand times what another does, so it gets fewer.
+func (p *probe) scanPoints() []float64 {
+	fine, even := 48, 64
+	if p.overSurvey() {
+		fine, even = 10, 12
+	}
+	points := make([]float64, 0, fine+even+1)
 	for i := range fine {
-		points = append(points, math.Pow(10, -5+4*float64(i)/fine))
+		points = append(points, math.Pow(10, -5+4*float64(i)/float64(fine)))
 	}
 	for i := range even + 1 {
-		points = append(points, 0.1+0.9*float64(i)/even)
+		points = append(points, 0.1+0.9*float64(i)/float64(even))
 	}
 	return points
 }
 
+func (p *probe) overSurvey() bool {
+	for _, name := range p.rule.Needs {
+		if p.report.set.readings[name].Kind == units.Survey {
+			return true
+		}
+	}
+	return false
+}
+
 // turn finds the first share of the way, from 0 to 1, at which try becomes
-// true, to within the last bits of a float64. It gives false when it never does.
-func turn(try func(share float64) bool) (float64, bool) {
+// true, as closely as bisect does. It gives false when it never does.
+func (p *probe) turn(try func(share float64) bool) (float64, bool) {
 	before := 0.0
-	for _, share := range scanPoints() {
+	for _, share := range p.scanPoints() {
 		if try(share) {
-			return bisect(before, share, try), true
+			return p.bisect(before, share, try), true
 		}
 		before = share
 	}
@@ -102,9 +158,14 @@ func turn(try func(share float64) bool) (float64, bool) {
 }
 
 // bisect narrows down the turn between a share where try is false and one where
-// it is true, and gives the true side.
-func bisect(no, yes float64, try func(float64) bool) float64 {
-	for range 48 {
+// it is true, and gives the true side: to the last bits of a float64, or to a
+// millionth of the way for a rule over a survey.
+func (p *probe) bisect(no, yes float64, try func(float64) bool) float64 {
+	rounds := 48
+	if p.overSurvey() {
+		rounds = 14
+	}
+	for range rounds {
 		middle := (no + yes) / 2
 		if middle == no || middle == yes {
 			break

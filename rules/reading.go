@@ -152,6 +152,7 @@ func compileReading(l *Library, sheet *Sheet, name source.Text, src readingSourc
 		report.At(src.Options[0], "options belong to a reading of kind choice", "")
 	}
 	if kind == units.YesNo {
+		d.From, d.To = 0, 1
 		return d
 	}
 	measured := kind

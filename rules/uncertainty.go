@@ -34,28 +34,43 @@ type column struct {
 	def    *ReadingDef
 	values []*Value // in order of evaluation
 	leaves []*leaf
-	width  int // places of the frame that the values take
+
+	// the part of it that some margin hangs on
+	toMargins []*Value
+	margins   []*leaf
 }
 
 // buildColumns finds, for every reading, what must be worked out again when it
 // changes.
 func (s *Set) buildColumns() {
+	s.columns = nil
 	for _, d := range s.Readings {
 		c := column{def: d}
-		for _, v := range s.Values {
-			if s.reads(v.expr.root, d) {
-				c.values = append(c.values, v)
-				c.width += v.width()
+		needed := &dependencies{set: s, readings: map[*ReadingDef]bool{}, values: map[*Value]bool{}}
+		for _, l := range s.leaves {
+			if !s.reads(l.n, d) {
+				continue
+			}
+			c.leaves = append(c.leaves, l)
+			if l.hasMargin() {
+				c.margins = append(c.margins, l)
+				needed.of(l.n)
 			}
 		}
-		for _, l := range s.leaves {
-			if s.reads(l.n, d) {
-				c.leaves = append(c.leaves, l)
+		width := 0
+		for _, v := range s.Values {
+			if !s.reads(v.expr.root, d) {
+				continue
+			}
+			c.values = append(c.values, v)
+			if needed.values[v] {
+				c.toMargins = append(c.toMargins, v)
+				width += v.width()
 			}
 		}
 		s.columns = append(s.columns, c)
-		s.savedWidth = max(s.savedWidth, c.width)
-		s.leavesWidth = max(s.leavesWidth, len(c.leaves))
+		s.savedWidth = max(s.savedWidth, width)
+		s.leavesWidth = max(s.leavesWidth, len(c.margins))
 	}
 }
 
@@ -71,21 +86,28 @@ func (s *Set) reads(n *node, d *ReadingDef) bool {
 // Readings count as independent: an error that two of them share, such as that
 // of one micrometer, is not seen.
 func (r *Report) propagate() {
+	r.propagateSurveys()
+	r.propagateReadings()
+}
+
+func (r *Report) propagateReadings() {
 	for i := range r.set.columns {
 		c := &r.set.columns[i]
-		if len(c.leaves) == 0 {
-			continue
-		}
 		reading, ok := r.readings[c.def.Name]
-		if !ok {
-			continue
-		}
-		if reading.Survey != nil {
-			r.propagateSurvey(c, reading)
+		if !ok || len(c.margins) == 0 || reading.Survey != nil {
 			continue
 		}
 		if u := r.set.standardU(c.def, reading); u > 0 && r.frame.x[c.def.slot] == r.frame.x[c.def.slot] {
 			r.propagateReading(c, u)
+		}
+	}
+}
+
+func (r *Report) propagateSurveys() {
+	for i := range r.set.columns {
+		c := &r.set.columns[i]
+		if reading, ok := r.readings[c.def.Name]; ok && len(c.margins) > 0 && reading.Survey != nil {
+			r.propagateSurvey(c, reading)
 		}
 	}
 }
@@ -164,7 +186,7 @@ func (r *Report) propagateSurvey(c *column, reading Reading) {
 // that does to each margin. Where one side is refused by a formula, the step is
 // halved; where it still is, the other side alone gives the slope.
 func (r *Report) add(c *column, u float64, moved func(by float64, into []float64)) {
-	up, down := r.shift.up[:len(c.leaves)], r.shift.down[:len(c.leaves)]
+	up, down := r.shift.up[:len(c.margins)], r.shift.down[:len(c.margins)]
 	h := u
 	for range 4 {
 		moved(h, up)
@@ -174,16 +196,16 @@ func (r *Report) add(c *column, u float64, moved func(by float64, into []float64
 		}
 		h /= 2
 	}
-	for i, l := range c.leaves {
+	for i, l := range c.margins {
 		state := &r.states[l.index]
-		if m := state.margin; m == m && l.hasMargin() {
+		if m := state.margin; m == m {
 			state.add(c.def, slope(m, up[i], down[i])*u/h, curve(m, up[i], down[i])*u/h*u/h)
 		}
 	}
 }
 
 func (r *Report) bothKnown(c *column, up, down []float64) bool {
-	for i, l := range c.leaves {
+	for i, l := range c.margins {
 		if m := r.states[l.index].margin; m == m && (up[i] != up[i] || down[i] != down[i]) {
 			return false
 		}
@@ -223,14 +245,11 @@ func (u *uncertainty) add(d *ReadingDef, contribution, bend float64) {
 
 // rework evaluates what hangs on a reading and gives the margins.
 func (r *Report) rework(c *column, margins []float64) {
-	for _, v := range c.values {
+	for _, v := range c.toMargins {
 		r.frame.work(v)
 	}
-	for i, l := range c.leaves {
-		margins[i] = math.NaN()
-		if l.hasMargin() {
-			margins[i] = l.large(r.frame) - l.small(r.frame)
-		}
+	for i, l := range c.margins {
+		margins[i] = l.large(r.frame) - l.small(r.frame)
 	}
 	r.frame.err = nil
 }
@@ -238,14 +257,14 @@ func (r *Report) rework(c *column, margins []float64) {
 // save keeps the values that hang on a reading; restore puts them back.
 func (r *Report) save(c *column) {
 	at := 0
-	for _, v := range c.values {
+	for _, v := range c.toMargins {
 		at += copy(r.saved[at:], r.frame.x[v.slot:v.slot+v.width()])
 	}
 }
 
 func (r *Report) restore(c *column) {
 	at := 0
-	for _, v := range c.values {
+	for _, v := range c.toMargins {
 		at += copy(r.frame.x[v.slot:v.slot+v.width()], r.saved[at:])
 	}
 }

@@ -82,7 +82,7 @@ func (f *finder) single(d *ReadingDef) []WayOut {
 	var ways []WayOut
 	for _, up := range []bool{true, false} {
 		end := d.reach(from, up)
-		at, ok := turn(func(share float64) bool { return f.probe.isGo(move{d, from + share*(end-from)}) })
+		at, ok := f.probe.turn(func(share float64) bool { return f.probe.isGo(move{d, from + share*(end-from)}) })
 		if !ok {
 			continue
 		}
@@ -96,8 +96,9 @@ func (f *finder) single(d *ReadingDef) []WayOut {
 // words tries the other options of a choice, or the other answer.
 func (f *finder) words(d *ReadingDef, from float64) []WayOut {
 	var ways []WayOut
-	for to := d.From; to <= max(d.To, 1) && to < 50; to++ {
-		if d.Kind == units.YesNo && to > 1 || to == from || to < 0 {
+	for answer := range d.answers() {
+		to := float64(answer)
+		if to == from {
 			continue
 		}
 		change := Change{Reading: d, From: from, To: to, Text: d.Show(Reading{Value: to}, f.system)}
@@ -149,7 +150,7 @@ func (f *finder) pair(a, b *ReadingDef) []WayOut {
 	var ways []WayOut
 	for corner := range 4 {
 		ea, eb := a.reach(xa, corner&1 == 0), b.reach(xb, corner&2 == 0)
-		at, ok := turn(func(share float64) bool {
+		at, ok := f.probe.turn(func(share float64) bool {
 			return f.probe.isGo(move{a, xa + share*(ea-xa)}, move{b, xb + share*(eb-xb)})
 		})
 		if !ok {

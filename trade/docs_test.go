@@ -23,14 +23,14 @@ import (
 var (
 	saysSource = regexp.MustCompile(`(?i)\bsources?\b|common practice`)
 	saysErrors = regexp.MustCompile(`(?i)\berrors?\b`)
-	saysRange  = regexp.MustCompile(`(?i)\b(valid|ranges?|outside|within|any other|unknown|not in|at least|must|fewer|no|none)\b|\d[^;.]*\bto\b[^;.]*\d`)
+	saysRange  = regexp.MustCompile(`(?i)\b(valid|ranges?|outside|within|any\s+other|unknown|not in|at least|must|fewer|no|none)\b|\d[^;.]*\bto\b[^;.]*\d`)
 	hasFigures = regexp.MustCompile(`\d[^;]*?\bto\b[^;]*?\d|±\s?\d|\b(under|over|above|below|least|most|more than|less than)\s+[\d.]|[<>≤≥]`)
 
 	// A unit stands between spaces, brackets or the marks of a sentence. The
 	// words are for what has no unit of its own.
 	saysUnit = regexp.MustCompile(`(?:^|[\s(,;:/±])(?:[µm]?m[²³⁴]?|N|N·m|N/m²?|kN|MPa|GPa|Pa|1/Pa|1/K|rad|m/rad|rad/s|kg|kg/m|kg/m³|kg/s|K|W|J/m|J/m³|s|m/s|m³/s|Hz|V|A|%)(?:$|[\s),.;:/])` +
 		`|(?:^|[(,:;]\s?)1(?:$|[\s),.;:])` +
-		`|\b(?:shares?|ratios?|index|indices|degrees|hours)\b`)
+		`|\b(?:shares?|ratios?|index|indices|degrees|hours|short tons)\b`)
 
 	formula = regexp.MustCompile(`(?m)^\t.*$`)
 )

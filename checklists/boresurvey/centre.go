@@ -40,10 +40,7 @@ func (src *centreSource) read(report *source.Report) Centre {
 	}
 	g := readGauge(src.Unit, src.With, src.Within, report)
 	c.Sweep.SetRadius = readLength(src.SetRadius, limits{0, 1.5}, report)
-	g.in, g.what = limits{0.0025, 1.5}, "a radius from the bar"
-	if c.Sweep.SetRadius > 0 {
-		g.in, g.what = limits{-0.1, 0.1}, "an indicator reading"
-	}
+	g.reads(c.Sweep.SetRadius)
 	if src.At.IsEmpty() || src.Reads.IsEmpty() {
 		return c // said already
 	}

@@ -2,6 +2,7 @@ package boresurvey
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"gudgeon/rules"
@@ -14,7 +15,6 @@ type Datum struct {
 	bore.Line
 	Name string
 	U    float64 // its standard uncertainty in each direction, m
-	Lost bool    // the centres do not agree, so there is none to take
 }
 
 // takeDatum finds the axis that the file names.
@@ -30,15 +30,33 @@ func (f *Finding) takeDatum() {
 	case DatumAgreed:
 		f.Datum.Name = "the centre that the features agree on"
 		if f.Centres == nil || f.Centres.Group == nil {
-			f.Datum.Lost = true
+			f.Datum.Name = "the bar, as the features do not agree"
 			return
 		}
-		f.Datum.Line, f.Datum.U = parallel(f.Centres.Centre), f.Centres.U
+		at, u := f.agreed()
+		f.Datum.Line, f.Datum.U = parallel(at), u
 	default:
 		i := f.candidate(f.Job.Datum)
 		c := f.Centres.Candidates[i]
 		f.Datum = Datum{Name: "the " + c.Name, Line: parallel(c.Centre), U: c.U}
 	}
+}
+
+// agreed is the centre of those that agree, with its standard uncertainty. The
+// worn bore may bear the others out, but is no witness to where it should be: it
+// counts only where there is nothing else.
+func (f *Finding) agreed() (bore.XY, float64) {
+	var sum bore.XY
+	weights := 0.0
+	for _, i := range f.Centres.Group {
+		c := &f.Centres.Candidates[i]
+		if c.Feature.Suspect() && !f.Centres.OnlySuspects {
+			continue
+		}
+		w := 1 / (c.U * c.U)
+		sum, weights = sum.Add(c.Centre.Times(w)), weights+w
+	}
+	return sum.Times(1 / weights), 1 / math.Sqrt(weights)
 }
 
 // parallel is an axis along the bar.
@@ -76,14 +94,15 @@ func (f *Finding) judgeDatum() {
 	f.judgeChoice()
 }
 
-// judgeChoice compares the datum that the file names with the agreeing group.
+// judgeChoice compares the datum that the file names with the agreed centre, at
+// the face where it is farther off.
 func (f *Finding) judgeChoice() {
-	off := f.Datum.At(0)
-	if far := f.Datum.At(f.Survey.Length); far.Sub(f.Centres.Centre).Len() > off.Sub(f.Centres.Centre).Len() {
+	at, u := f.agreed()
+	off := f.Datum.At(0).Sub(at)
+	if far := f.Datum.At(f.Survey.Length).Sub(at); far.Len() > off.Len() {
 		off = far
 	}
-	off = off.Sub(f.Centres.Centre)
-	explained := bore.Coverage * f.sureness()
+	explained := bore.Coverage * math.Hypot(u, f.datumU())
 	if off.Len() <= explained {
 		return
 	}
@@ -95,15 +114,10 @@ func (f *Finding) judgeChoice() {
 	})
 }
 
-// sureness is the standard uncertainty of the datum against the agreed centre.
-// A datum that is part of the group, or is the group, shares its error.
-func (f *Finding) sureness() float64 {
-	u := f.Centres.U
-	if f.Datum.U > u {
-		u = f.Datum.U
-	}
+// datumU is how sure the datum is when it is held against the features.
+func (f *Finding) datumU() float64 {
 	if f.Job.Datum == DatumWornBore && f.Survey.Axis != nil {
-		u = max(u, f.Survey.Near().U, f.Survey.Far().U)
+		return max(f.Survey.Near().U, f.Survey.Far().U)
 	}
-	return u * 1.4142135623730951
+	return f.Datum.U
 }

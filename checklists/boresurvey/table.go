@@ -32,6 +32,7 @@ type gauge struct {
 	u    float64 // standard uncertainty, m; 0 when nothing says
 	in   limits
 	what string
+	hint string // when a reading is out of range
 }
 
 // readGauge finds unit and uncertainty. Both an instrument and a figure may be
@@ -59,6 +60,15 @@ func readGauge(unit, with, within source.Text, report *source.Report) gauge {
 	return g
 }
 
+// reads says what a sweep's readings are, which the set radius tells.
+func (g *gauge) reads(setRadius float64) {
+	g.in, g.what = limits{0.0025, 1.5}, "a radius from the bar"
+	g.hint = "if it is an indicator's reading, give the set radius: where it read zero"
+	if setRadius > 0 {
+		g.in, g.what, g.hint = limits{-0.1, 0.1}, "an indicator reading", ""
+	}
+}
+
 func lengthInstruments() (names []string) {
 	for name, i := range rules.UsualInstruments() {
 		if i.Reads == units.Length {
@@ -84,10 +94,7 @@ func (job *Job) readSweep(src *tableSource, report *source.Report) {
 	}
 	g := readGauge(src.Unit, src.With, src.Within, report)
 	radius := readLength(src.SetRadius, limits{0, 1.5}, report)
-	g.in, g.what = limits{0.0025, 1.5}, "a radius from the bar"
-	if radius > 0 {
-		g.in, g.what = limits{-0.1, 0.1}, "an indicator reading"
-	}
+	g.reads(radius)
 	job.Readings.SetRadius = radius
 	cells, stations := readTable(src.Readings.Node, g, report)
 	job.places.stations = stations
@@ -221,7 +228,7 @@ func readCell(text source.Text, g gauge, report *source.Report) cell {
 		err = g.in.check(c.m)
 	}
 	if err != nil {
-		report.At(text, "as "+g.what+": "+err.Error(), "")
+		report.At(text, "as "+g.what+": "+err.Error(), g.hint)
 	}
 	return c
 }

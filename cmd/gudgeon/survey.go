@@ -1,6 +1,8 @@
 package main
 
 import (
+	"io"
+
 	"github.com/spf13/cobra"
 
 	"gudgeon/checklists/boresurvey"
@@ -27,15 +29,21 @@ The file, in a machinist's words (every measure with its unit):
     with: dial indicator
     readings:
       at:     [12, 1:30, 3, 4:30, 6, 7:30, 9, 10:30]
-      0.5 in: [57, 98, 101, 28, -60, -, -96, -27]
-      5.5 in: [6, 9, 9, 3, -4, -7, -8, -2]
+      0.5 in: [55, 114, 101, 26, -60, -, -98, -33]
+      5.5 in: [6, 13, 12, 2, -5, -9, -7, -2]
   centres:
     - feature: outside of the boss
       set radius: 2.5 in
       unit: thou
       good to: 8 thou        # how far it may be off itself
       at:    [12, 3, 6, 9]
-      reads: [2, 5, -2, -5]
+      reads: [-2, 2, 7, -2]
+    - feature: untouched shoulder
+      set radius: 1.875 in
+      unit: thou
+      good to: 3 thou
+      at:    [12, 3, 6, 9]
+      reads: [-1, 1, 1, -1]
   plan:
     finish diameter: 3.000 in
     clean-up allowance: .030 in
@@ -66,23 +74,34 @@ or the datum is wrong), 3 something is missing, 65 a mistake in the file.`,
 			if err != nil {
 				return err
 			}
-			if svg != "" {
-				if err := saveFile(svg, surveySheet(finding, s.units())); err != nil {
-					return err
-				}
-			}
-			if s.json {
-				err = writeJSON(cmd.OutOrStdout(), surveyJSON(finding, s.units()))
-			} else {
-				printSurvey(&surveyScreen{newScreen(cmd.OutOrStdout()), finding, s.units()}, svg)
-			}
-			if err != nil {
-				return err
-			}
-			return verdictError(finding.Verdict)
+			return s.report(cmd.OutOrStdout(), finding, svg)
 		},
 	}
 	cmd.Flags().BoolVar(&s.json, "json", false, "print the finding as JSON")
 	cmd.Flags().StringVar(&svg, "svg", "", "draw the finding into this file, as SVG")
 	return cmd
+}
+
+// report writes the drawing first, so that the text never speaks of one that
+// could not be written.
+func (s *settings) report(out io.Writer, f *boresurvey.Finding, svg string) error {
+	drawn := ""
+	if svg != "" {
+		sheet, any := surveySheet(f, s.units())
+		drawn = "Nothing to draw: there is no axis yet."
+		if any {
+			if err := saveFile(svg, sheet); err != nil {
+				return err
+			}
+			drawn = "Drawn into " + svg + "."
+		}
+	}
+	if s.json {
+		if err := writeJSON(out, surveyJSON(f, s.units())); err != nil {
+			return err
+		}
+		return verdictError(f.Verdict)
+	}
+	printSurvey(&surveyScreen{newScreen(out), f, s.units()}, drawn)
+	return verdictError(f.Verdict)
 }

@@ -28,7 +28,8 @@ func (s *surveyScreen) length(x float64, r units.Rounding) string { return s.sho
 
 func (s *surveyScreen) near(x float64) string { return s.length(x, units.Nearest) }
 
-func printSurvey(s *surveyScreen, svg string) {
+// printSurvey writes a finding; drawn says what became of the drawing.
+func printSurvey(s *surveyScreen, drawn string) {
 	s.line("%s: %s", s.bold(s.Job.Part), s.verdict(s.Verdict))
 	s.labelled(0, "", s.Job.Note)
 	if s.Verdict == rules.Go {
@@ -47,9 +48,9 @@ func printSurvey(s *surveyScreen, svg string) {
 		s.plan()
 	}
 	s.deference()
-	if svg != "" {
+	if drawn != "" {
 		s.gap()
-		s.line("Drawn into %s.", svg)
+		s.labelled(0, "", drawn)
 	}
 }
 

@@ -90,7 +90,8 @@ type FeedForce struct {
 //
 // kc, kc11: Pa; f feed per turn in mm (given in m/rad); m: 1.
 //
-// Valid for two points or more with different feeds; otherwise an error.
+// Valid for two points or more with different feeds, each from 0.0002
+// to 0.2 in and from 0.1 to 20 GPa; otherwise an error.
 // Source: least squares on Kienzle's law.
 func FitKienzle(name string, points []FeedForce) (Work, error) {
 	var n, sx, sy, sxx, sxy float64

@@ -86,8 +86,8 @@ type Comparison struct {
 	Verdict    Verdict
 	Candidates []Candidate
 	Pairs      []Pair
-	Group      []int // the largest agreeing group, by index; nil unless AllAgree or OddOneOut
-	Centre     XY    // of the group, mean weighted by 1/U², m
+	Group      []int   // the largest agreeing group, by index; nil unless AllAgree or OddOneOut
+	Centre     XY      // of the group, mean weighted by 1/U², m
 	U          float64 // its standard uncertainty in each direction, m
 	Odd        []Odd
 	Blind      float64 // greatest offset that two agreeing candidates could still hide, m: Coverage·U of the vaguest pair

@@ -27,9 +27,10 @@ type Volume struct {
 //	V = ∫ (π·R² − lens(R, r(z), |e(z)|)) dz
 //
 // r and e linear in z. The integral is broken where the lune opens or closes,
-// |R − r| = |e|, and adapted by halves in between. Ranges as in TaperingLune. Error: a
-// *trade.RangeError, or a sentence if the quadrature does not settle. Source: plane geometry; rule
-// of Gauss and Kronrod, 7 and 15 points (QUADPACK, Piessens et al. 1983).
+// |R − r| = |e|, and adapted by halves in between. Ranges as in TaperingLune.
+// Error: a *trade.RangeError, or a sentence if the quadrature does not settle.
+// Source: plane geometry; rule of Gauss and Kronrod, 7 and 15 points (QUADPACK,
+// Piessens et al. 1983).
 func LuneVolume(in TaperingLune) (Volume, error) {
 	for _, worn := range [...]float64{in.WornNear, in.WornFar} {
 		if err := checkThree(worn, in.Finish, max(in.Near.Len(), in.Far.Len())); err != nil {

@@ -5,9 +5,9 @@ import (
 	"slices"
 )
 
-// Surface returns the wall that the readings show, for readings within the ranges
-// of Survey. Error: no swept station. Source: the readings themselves; between
-// stations a straight line.
+// Surface returns the wall that the readings show, from −1 to 10 m along it as
+// Survey takes them. Error: no swept station. Source: the readings themselves;
+// straight lines in between are our choice.
 func (s *Surveyed) Surface() (*Surface, error) {
 	if s.wall == nil {
 		return nil, errNoCentre

@@ -27,7 +27,7 @@ const (
 type Warning struct {
 	Code  WarningCode
 	Z     float64 // m
-	Value float64 // in the unit that the code says
+	Value float64 // rad, m or how many, as the code says
 	Oval  float64 // PartialArc: ratio of the centre's shift to the ovality
 }
 

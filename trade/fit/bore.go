@@ -28,8 +28,8 @@ const farFromNominal = 0.02
 //
 // measured diameter, clearances of the fit (negative: interference), limits: m.
 //
-// Valid where the measured diameter is within 2 % of the fit's nominal size;
-// otherwise an error. The band is as wide as both tolerances of the fit
+// Valid for a measured diameter from 2.9 to 510 mm and within 2 % of the fit's
+// nominal size; otherwise an error. The band is as wide as both tolerances of the fit
 // together; work to its middle. Source: definition of the fit; the 2 % are
 // common practice, no source.
 func BoreFor(measured float64, f FitResult) (BoreResult, error) {

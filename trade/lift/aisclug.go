@@ -58,6 +58,7 @@ var aiscSafety = [4]float64{AISCTension: 2, AISCShear: 2, AISCBearing: 2, AISCYi
 //
 // D5 is not meant for lifting lugs (AISC's engineers say so): it has less
 // margin than CheckPlateLug and is shown to catch a slip, not to pass a lug.
+// Source: AISC 360-10 D5.
 func CheckAISCLug(in AISCLug) (AISCLugResult, error) {
 	err := cmp.Or(loadRange.CheckAs("load on the lug", in.Load), stockRange.CheckAs("lug thickness", in.Thickness),
 		stockRange.CheckAs("lug width", in.Width), stockRange.CheckAs("hole to edge beyond it", in.Beyond),

@@ -84,7 +84,8 @@ var (
 // A bend tighter than half the bar inside, or anything out of range, is an
 // error. Hot-rolled mild steel bar only: hardened bar and reinforcing bar crack
 // when bent or welded. The feet's welds are checked by CheckRoundWeld or
-// CheckFlareWeld with the foot forces given here.
+// CheckFlareWeld with the foot forces given here. Sources: as named above; the
+// two bounds are our own reading of a foot that is neither pinned nor fixed.
 func CheckBentBarLug(in BentBarLug) (BentBarResult, error) {
 	nd, err := in.Category.Factor()
 	err = cmp.Or(err, loadRange.CheckAs("load on the lug", in.Load), stockRange.CheckAs("bar", in.Bar),

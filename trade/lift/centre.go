@@ -17,7 +17,7 @@ type Piece struct {
 
 // Balance is a part's weight and centre of gravity.
 type Balance struct {
-	Weight float64 // kg
+	Weight float64    // kg
 	Centre [3]float64 // m
 }
 

@@ -52,7 +52,7 @@ func electrodeNames() []string {
 }
 
 // ElectrodeStrength is the least tensile strength of an electrode class in Pa,
-// the class number in ksi: E60, E70, E80, E90, E100 or E110. Another name is an
+// the class number in ksi: E60, E70, E80, E90, E100 or E110. Any other name is an
 // error. Source: AWS classification numbering.
 func ElectrodeStrength(class string) (float64, error) {
 	for _, e := range electrodes {
@@ -69,7 +69,7 @@ func ElectrodeStrength(class string) (float64, error) {
 // the load, though AISC 360 J2.4 would allow one.
 //
 // electrode: strength Exx, Pa, 400 to 900 MPa. Out of range, or an unknown
-// basis, is an error.
+// basis, is an error. Sources: as named above.
 func WeldStress(electrode float64, basis Basis) (float64, error) {
 	if err := electrodeRange.CheckAs("electrode strength", electrode); err != nil {
 		return 0, err

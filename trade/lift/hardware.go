@@ -29,7 +29,7 @@ var (
 // load, marked rating: kg, 0.1 to 500 000; sideAngle from in line, in the plane
 // of the bow: rad, 0 to 90 degrees; spread between two legs in the bow: rad, 0
 // to 120 degrees. Out of range is an error; there is no form for a shackle
-// without a mark. The bands are those of WAC 296-155-33905 fig. 17; the
+// without a mark. Sources: the bands are those of WAC 296-155-33905 fig. 17; the
 // percentages, from memory, agree with several makers' charts; the maker's own
 // chart governs.
 func Shackle(load, marked, sideAngle, spread float64) (Held, error) {

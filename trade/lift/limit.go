@@ -57,7 +57,7 @@ func yes(what string, x float64) (bool, error) {
 }
 
 // Check is one way of failing: what is asked of the part, and what it can bear,
-// in the same unit.
+// in the same unit, N or Pa.
 type Check struct {
 	Name             string
 	Demand, Capacity float64
@@ -91,8 +91,8 @@ var categories = []string{"A", "B"}
 
 var errCategory = errors.New("design category must be A or B")
 
-// Factor is the design factor on yielding: 2.00 for A, 3.00 for B (ASME BTH-1
-// 3-1.3, from memory). On fracture BTH-1 multiplies it by a further 1.20.
+// Factor is the design factor on yielding, a ratio: 2.00 for A, 3.00 for B. On fracture BTH-1 multiplies it by a further 1.20. Any
+// other category is an error. Source: ASME BTH-1, 3-1.3, from memory.
 func (c Category) Factor() (float64, error) {
 	switch c {
 	case CategoryA:

@@ -62,7 +62,8 @@ func (r PlateLugResult) Use() float64 { return r.Checks[r.Governs].Use() }
 // A pin larger than the hole, a tensile strength below the yield strength, a
 // rounded end that cuts into the hole, or anything out of range is an error.
 // The bearing form is for a pin that does not turn under load many times. A
-// pull at an angle also needs CheckLugBase.
+// pull at an angle also needs CheckLugBase. Source: ASME BTH-1 as above; the
+// design factors from memory.
 func CheckPlateLug(in PlateLug) (PlateLugResult, error) {
 	nd, err := in.Category.Factor()
 	if err := cmp.Or(err, in.check()); err != nil {

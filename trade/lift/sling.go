@@ -82,9 +82,9 @@ func SlingCapacity(rating float64, hitch Hitch, angle, chokerFactor float64) (fl
 
 // WorkingLoad is a rating in kg from a breaking strength, breaking/factor.
 //
-// breaking: kg, 0.1 to 500 000; factor: 5 to 15; wire rope and web slings use 5
-// (DOE-STD-1090-96, 11.3.1.3 and 11.3.5). Out of range is an error. A tag
-// governs; hardware without one is not for lifting.
+// breaking: kg, 0.1 to 500 000; factor: 5 to 15; wire rope and web slings use 5.
+// Out of range is an error. A tag governs; hardware without one is not for
+// lifting. Source: DOE-STD-1090-96, 11.3.1.3 and 11.3.5.
 func WorkingLoad(breaking, factor float64) (float64, error) {
 	err := cmp.Or(loadRange.CheckAs("breaking strength", breaking), designFactorRange.CheckAs("design factor", factor))
 	return breaking / factor, err
@@ -108,6 +108,7 @@ var proofKinds = []string{"custom accessory", "sling leg", "hook without maker's
 // times for a custom lifting accessory (29 CFR 1926.251(a)(4)), 2 times the
 // vertical rating for each leg of a sling (NAVEDTRA 14251), 2 times for a hook
 // without its maker's data (WAC 296-304-07005). Out of range is an error.
+// Sources: as named for each.
 func ProofLoad(rating float64, what ProofKind) (float64, error) {
 	if err := loadRange.CheckAs("rating", rating); err != nil {
 		return 0, err

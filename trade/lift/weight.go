@@ -39,7 +39,7 @@ func Materials() []string {
 
 // Density gives the density in kg/m³ of a material by name (see Materials).
 //
-// Steel 7850 (Hibbeler, Statics 14th ed. prob. 9-89); cast iron, brass and
+// Sources: steel 7850 (Hibbeler, Statics 14th ed. prob. 9-89); cast iron, brass and
 // zinc from a drive maker's handbook table, upper values; aluminium likewise;
 // copper, concrete, wood, oil and sand from a rigging trainer's table in lb/ft³
 // (560, 150, 50, 58, 120); stainless steel, bronze and lead from memory; water

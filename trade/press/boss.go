@@ -49,7 +49,8 @@ var wallRange = trade.Between("wall round the bore", 0.01*inch, 100*inch, units.
 //
 // D bore, t wall round it, least and most outside diameters: m.
 //
-// Valid for D 0.1 to 80 in, walls 0.01 to 100 in. Refused, because a ring
+// Valid for D 0.1 to 80 in, walls 0.01 to 100 in; otherwise an error. Also
+// errors, because a ring
 // formula would promise a grip that is not there: a split boss; a thinnest
 // wall under a tenth of the bore; a thinnest wall under a quarter of both the
 // bore and the thickest. Source: common practice, no source.

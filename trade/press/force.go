@@ -60,8 +60,8 @@ type ForceResult struct {
 	Length                    float64 // of the fit, m
 	FrictionLow, FrictionHigh float64 // friction coefficients, 1
 	PressIn                   float64 // at full engagement and the most friction, N
-	Holds                             float64 // along the axis at the least friction, N
-	HoldsTorque                       float64 // about the axis at the least friction, N·m
+	Holds                     float64 // along the axis at the least friction, N
+	HoldsTorque               float64 // about the axis at the least friction, N·m
 }
 
 // Force returns the force to press a bushing home with the most friction, and

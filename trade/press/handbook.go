@@ -25,7 +25,7 @@ type HandbookInput struct {
 // HandbookResult is the handbook's tonnage.
 type HandbookResult struct {
 	In     HandbookInput
-	Factor float64 // from the table, short tons per in² per in; a ratio once its units are out: see Handbook
+	Factor float64 // from the table, short tons per in² of surface per in of interference
 	Force  float64 // N
 }
 

@@ -77,7 +77,7 @@ type LimitResult struct {
 // delta interference on diameter, D interface diameter: m; p: Pa; G share of
 // diameter that hub and bushing give per pressure: 1/Pa.
 //
-// Valid as for Stress. The answer may exceed the 0.005 D beyond which Pressure
+// Valid as for Stress; otherwise an error. The answer may exceed the 0.005 D beyond which Pressure
 // refuses; it is then more than any real fit and no limit to it.
 //
 // Source: Pressure's and Stress's, solved for the interference.

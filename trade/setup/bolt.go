@@ -120,8 +120,8 @@ func GradeNames() []string { return append([]string(nil), gradeNames[:]...) }
 // GradeAt returns the strength of a bolt grade, by its index in GradeNames, at
 // a diameter in m.
 //
-// Any other index, and a diameter that the grade's table does not cover, is an
-// error. A diameter on a boundary belongs to the smaller range. Sources stand
+// Any other index, and a diameter that the grade's table does not cover (0.19 to
+// 1.5 in, 4.9 to 39 mm), is an error. A diameter on a boundary belongs to the smaller range. Sources stand
 // in each Grade: SAE J429 (restated); ISO 898-1 from memory.
 func GradeAt(index, diameter float64) (Grade, error) {
 	at, ok := trade.Chosen(index, bolts)

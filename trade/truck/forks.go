@@ -71,7 +71,8 @@ const (
 	ForkTips             // against 3 % of the blade
 )
 
-// Check is one limit: what was found and what is allowed, in the same unit.
+// Check is one limit: what was found and what is allowed, in the same unit, m,
+// rad, kg or N·m.
 type Check struct {
 	Name           string
 	Found, Allowed float64

@@ -10,7 +10,8 @@ import (
 //
 // rise: m, 0 to 10; run, level: m, 10 mm to 10 m. Out of range, or steeper than
 // 1 in 1, is an error. Over 0.10 a loaded truck drives with its load upslope, up
-// and down (30 CFR 57.16016; WAC 296-863-40015).
+// and down. Sources: definition of a slope; 30 CFR 57.16016 and WAC
+// 296-863-40015 for the 0.10.
 func Grade(rise, run float64) (float64, error) {
 	err := cmp.Or(reachRange.CheckAs("rise", rise), centreRange.CheckAs("run", run))
 	if err != nil {

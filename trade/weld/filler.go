@@ -73,8 +73,8 @@ type Filler struct {
 //
 //	m = ρ·V,  used = m/E,  t = m/R
 //
-// Errors: a *trade.RangeError. Source: ESAB, Calculating Filler Metal
-// Consumption (P = W·L/E); arithmetic.
+// Ranges as in FillerJob. Errors: a *trade.RangeError. Source: ESAB, Calculating
+// Filler Metal Consumption (P = W·L/E); arithmetic.
 func MakeFiller(j FillerJob) (Filler, error) {
 	if j.Density == 0 {
 		j.Density = SteelDensity

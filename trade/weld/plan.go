@@ -114,7 +114,7 @@ func MakePlan(job Job) (*Plan, error) {
 }
 
 // ApplyHandWeld returns the plan with its hand-weld list laid: it cleans up
-// everywhere. Errors: as MakePlan. Source: as MakePlan.
+// everywhere. Ranges and errors as MakePlan. Source: as MakePlan.
 func ApplyHandWeld(p *Plan) (*Plan, error) {
 	job := p.Job
 	job.HandWeld = append(append([]Patch(nil), job.HandWeld...), p.HandWeld...)

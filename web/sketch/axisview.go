@@ -40,7 +40,7 @@ func AxisView(b Bore) *Drawing {
 	if math.Cos(s.plane) < -1e-9 { // keep the upper half of the clock up
 		s.plane = bore.Turn(s.plane + math.Pi)
 	}
-	s.setScale(worse.Size)
+	s.setScale(max(worse.Size, s.doubt()))
 	top := s.heading()
 	s.y0 = top + sideBoss + 30
 	s.walls()
@@ -50,10 +50,30 @@ func AxisView(b Bore) *Drawing {
 	return s.pen.finish(y, s.describe(near, far))
 }
 
+// leastOffset keeps a bore that is true from being magnified without end.
+const leastOffset = 2e-6 // m
+
 func (s *side) setScale(most float64) {
+	most = max(most, leastOffset)
 	truth := (sideRight - sideLeft) / s.length
-	s.times = magnification(sideRoom / max(most, 1e-7) / truth)
-	s.scale = min(s.times*truth, sideRoom/max(most, 1e-7))
+	s.times = magnification(sideRoom / most / truth)
+	s.scale = min(s.times*truth, sideRoom/most)
+}
+
+// doubt is the greatest expanded uncertainty of a station's centre, m.
+func (s *side) doubt() float64 {
+	most := 0.0
+	for i := range s.bore.Survey.Stations {
+		if st := &s.bore.Survey.Stations[i]; st.Swept {
+			most = max(most, stationDoubt(st))
+		}
+	}
+	return most
+}
+
+func stationDoubt(st *bore.Station) float64 {
+	xx, _, yy := st.Cov()
+	return bore.Coverage * math.Sqrt(max(xx, yy))
 }
 
 // across is the part of an offset that lies in the plane drawn, m.
@@ -84,12 +104,12 @@ func (s *side) axes() {
 	s.line(heavy, a, b)
 	datum := s.bore.Survey.Axis.Line
 	for _, st := range s.bore.Survey.Stations {
-		if !st.Swept {
+		if !st.Swept || st.Z < 0 || st.Z > s.length {
 			continue
 		}
 		shift := s.bore.Axis.At(st.Z).Sub(datum.At(st.Z)) // from the bar to the datum
 		q := s.place(st.Z, st.Circle.Centre.Add(shift))
-		u := s.scale * bore.Coverage * max(st.Circle.UX, st.Circle.UY)
+		u := s.scale * stationDoubt(&st)
 		if u > 4 {
 			s.line(thin, point{q.x, q.y - u}, point{q.x, q.y + u})
 			s.line(thin, point{q.x - 3, q.y - u}, point{q.x + 3, q.y - u})
@@ -119,7 +139,7 @@ func (s *side) faces(near, far bore.Offset) {
 		}
 		y := s.y0 + sideBoss + 40
 		s.strong(point{x, y}, f.anchor, f.name)
-		s.label(point{x, y + 17}, f.anchor, s.bore.length(f.o.Size, units.Nearest)+" at "+bore.ClockWords(f.o.Clock))
+		s.label(point{x, y + 17}, f.anchor, s.offText(f.o, " at "))
 		if !f.o.Significant {
 			s.small(point{x, y + 33}, f.anchor, "(no more than its doubt)")
 		}
@@ -128,12 +148,21 @@ func (s *side) faces(near, far bore.Offset) {
 	s.small(point{width / 2, s.y0 + sideBoss + 17}, middle, "towards "+bore.ClockWords(s.plane+math.Pi))
 }
 
+// offText says an offset; the direction of next to nothing is left out.
+func (s *side) offText(o bore.Offset, word string) string {
+	text := s.bore.length(o.Size, units.Nearest)
+	if o.Size < leastOffset {
+		return text
+	}
+	return text + word + bore.ClockWords(o.Clock)
+}
+
 func (s *side) legend(y float64) float64 {
 	y += 36
 	tilt := s.bore.Axis.Tilt()
 	y = s.key(y, s.stroke(centre), "True axis")
 	y = s.key(y, s.stroke(hidden), "Bore on the true axis")
-	y = s.key(y, s.stroke(heavy), "Axis of the worn bore; rings are the stations")
+	y = s.key(y, s.stroke(heavy), "Axis of the worn bore; rings are the stations, bars their doubt")
 	return s.note(y+2, fmt.Sprintf("Tilt %s, %s. %s The width of bore and boss is not to scale.", ThouPerFoot(tilt, s.bore.Units), degrees(tilt.Angle), s.scaleText())) + 2
 }
 
@@ -159,9 +188,7 @@ func (s *side) scaleText() string {
 }
 
 func (s *side) describe(near, far bore.Offset) string {
-	say := func(o bore.Offset) string {
-		return fmt.Sprintf("%s towards %s", s.bore.length(o.Size, units.Nearest), bore.ClockWords(o.Clock))
-	}
+	say := func(o bore.Offset) string { return s.offText(o, " towards ") }
 	return fmt.Sprintf("The old axis is off the true one by %s at the near face and by %s at the far face, a tilt of %s. %s",
 		say(near), say(far), degrees(s.bore.Axis.Tilt().Angle), s.scaleText())
 }

@@ -45,7 +45,7 @@ func BarBend(b Bent) *Drawing {
 	p.span(y0+92, barLeft, x, length(b.Station, units.Nearest)+" to the cutter")
 	p.span(y0+122, barLeft, barRight, length(b.Span, units.Nearest)+b.held())
 	y := y0 + 150
-	y = p.key(y, p.stroke(centre), "Bar at rest, "+length(b.Diameter, units.Nearest)+" in diameter")
+	y = p.key(y, p.stroke(centre), "Bar at rest; its diameter is "+length(b.Diameter, units.Nearest))
 	y = p.key(y, p.stroke(heavy), "Bar under the cut")
 	y = p.note(y+2, fmt.Sprintf("It gives %s at the cutter, drawn %s as large.", length(b.Deflection, units.Up), times(m)))
 	if b.Note != "" {

@@ -19,6 +19,7 @@ type dial struct {
 	finish float64 // m
 	scale  float64 // drawn units per metre of deviation
 	times  float64
+	hasOdd bool // a reading that does not fit is in the picture
 }
 
 const (
@@ -141,9 +142,25 @@ func (d *dial) readings() {
 		}
 		for _, r := range st.Readings {
 			p := bore.Polar(r.Clock, r.Radius).Sub(axis.At(z))
+			if d.odd(r.Index) {
+				d.oddMark(d.at(p.Clock(), p.Len()))
+				continue
+			}
 			d.circle(`fill="#fff" stroke-width="1"`, d.at(p.Clock(), p.Len()), 2.1)
 		}
 	}
+}
+
+// odd reports whether a reading does not fit the circle of the others.
+func (d *dial) odd(index int) bool {
+	return slices.ContainsFunc(d.bore.Survey.Outliers, func(o bore.Outlier) bool { return o.Index == index })
+}
+
+func (d *dial) oddMark(q point) {
+	d.circle(`fill="#fff" stroke-width="2"`, q, 5.5)
+	d.line(plain, point{q.x - 3, q.y - 3}, point{q.x + 3, q.y + 3})
+	d.line(plain, point{q.x - 3, q.y + 3}, point{q.x + 3, q.y - 3})
+	d.hasOdd = true
 }
 
 // shortArcs marks along the boss where the weld is short at this depth.
@@ -237,6 +254,9 @@ func (d *dial) legend(y float64) float64 {
 	}
 	if len(b.Plan.Short) > 0 {
 		y = d.key(y, d.stroke(`stroke="#a3160f" stroke-width="5" stroke-linecap="butt"`), "Short of what is wanted here")
+	}
+	if d.hasOdd {
+		y = d.key(y, func(r box) { d.oddMark(point{(r.x1 + r.x2) / 2, (r.y1 + r.y2) / 2}) }, "A reading that does not fit the others")
 	}
 	y = d.key(y, func(r box) {
 		c := point{(r.x1 + r.x2) / 2, (r.y1 + r.y2) / 2}

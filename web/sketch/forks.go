@@ -31,7 +31,7 @@ func ForkLoad(c Carried) *Drawing {
 	p.shape(blank, []point{{face - 8, blade - 74}, {face, blade - 74}, {face, blade - 5}, {face + c.ForkLength*scale, blade - 2}, {face + c.ForkLength*scale, blade + 3}, {face - 8, blade + 5}})
 	g := point{face + c.LoadCentre*scale, blade - 58}
 	half := min(c.LoadCentre*scale, width-margin-g.x) * 0.94
-	p.load(box{g.x - half, blade - 110, g.x + half, blade - 6}, "", units.Show(c.Weight, units.Mass, c.Units, units.Nearest))
+	p.load(box{g.x - half, blade - 110, g.x + half, blade - 6}, g.x, units.Show(c.Weight, units.Mass, c.Units, units.Nearest))
 	p.arrow(plain, g, point{g.x, blade + 26})
 	length := func(x float64) string { return units.Show(x, units.Length, c.Units, units.Nearest) }
 	p.line(thin, point{face, blade + 6}, point{face, ground + 62})
@@ -76,7 +76,7 @@ func (p *pen) moments(c Carried, y float64) float64 {
 	bar(y+46, plate, `fill="#fff"`, "as the plate rates it")
 	if load > plate {
 		x := margin + plate*scale
-		p.line(hidden, point{x, y + 2}, point{x, y + 64})
+		p.line(hidden, point{x, y + 8}, point{x, y + 62})
 	}
 	text := fmt.Sprintf("At %s this truck may carry %s.", units.Show(c.LoadCentre, units.Length, c.Units, units.Nearest), units.Show(c.Capacity, units.Mass, c.Units, units.Down))
 	if c.Weight > c.Capacity {

@@ -29,16 +29,34 @@ func Hanging(h Hung) *Drawing {
 	v.part()
 	v.lines()
 	y := v.bottom + 28
-	length := func(x float64, r units.Rounding) string { return units.Show(x, units.Length, h.Units, r) }
-	y = p.note(y, fmt.Sprintf("Tilt %s: end %s hangs %s lower.", tenths(math.Abs(h.Tilt)), lowEnd(h.Tilt), length(math.Abs(h.Drop), units.Nearest)))
+	y = p.note(y, h.tiltText())
 	if math.Abs(h.Move) > 1e-6 {
-		y = p.note(y+2, fmt.Sprintf("To hang as wanted, move the lug %s towards %s.", length(math.Abs(h.Move), units.Nearest), towards(h.Move)))
+		y = p.note(y+2, fmt.Sprintf("To hang as wanted, move the lug %s towards %s.", roughly(h.Move, h.Units), towards(h.Move)))
 	}
 	if h.Note != "" {
 		y = p.note(y+2, h.Note)
 	}
 	y = p.note(y+2, "The centre of gravity comes to rest under the lug. Keep everybody clear until it has. The shape is not to scale.")
-	return p.finish(y-4, fmt.Sprintf("A part hangs from one lug with end %s low, tilted %s. %s", lowEnd(h.Tilt), tenths(math.Abs(h.Tilt)), h.Note))
+	return p.finish(y-4, "A part hangs from one lug. "+h.tiltText()+" "+h.Note)
+}
+
+func (h *Hung) tiltText() string {
+	if math.Abs(h.Tilt) < levelTilt {
+		return "It hangs level."
+	}
+	return fmt.Sprintf("Tilt %s: end %s hangs %s lower.", tenths(math.Abs(h.Tilt)), lowEnd(h.Tilt), roughly(h.Drop, h.Units))
+}
+
+// levelTilt is a tilt that nobody sees on a hook.
+const levelTilt = 0.5 * math.Pi / 180
+
+// roughly shows a size to what a tape can tell: a sixteenth of an inch or so.
+func roughly(x float64, sys units.System) string {
+	step := 0.1 * 0.0254
+	if sys == units.MetricShop {
+		step = 0.001
+	}
+	return units.Show(math.Round(math.Abs(x)/step)*step, units.Length, sys, units.Nearest)
 }
 
 func lowEnd(tilt float64) string {
@@ -110,24 +128,32 @@ func (v *hungView) lines() {
 	if v.in.Tilt < 0 {
 		high, low = v.b, v.a
 	}
-	if math.Abs(v.in.Tilt) < 0.5*math.Pi/180 {
+	if math.Abs(v.in.Tilt) < levelTilt {
 		return
 	}
 	v.line(hidden, high, point{low.x, high.y})
-	dx := low.x - high.x
-	r := math.Abs(dx) * 0.9
-	dir := math.Copysign(1, dx)
+	v.tiltArc(high, low)
+}
+
+// tiltArc draws the tilt between the level through the high end and the part.
+func (v *hungView) tiltArc(high, low point) {
+	tilt := math.Abs(v.in.Tilt)
+	r := math.Abs(low.x-high.x) * 0.8
+	dir := math.Copysign(1, low.x-high.x)
+	at := func(t float64) point { return point{high.x + dir*r*math.Cos(t), high.y + r*math.Sin(t)} }
 	var arc []point
 	for i := range 13 {
-		t := float64(i) / 12 * math.Abs(v.in.Tilt)
-		arc = append(arc, point{high.x + dir*r*math.Cos(t), high.y + r*math.Sin(t)})
+		arc = append(arc, at(float64(i)/12*tilt))
 	}
 	v.curve(thin, arc)
 	v.head(arc[10], arc[12], 7, 2.2)
 	anchor := end
-	x := width - margin
 	if dir < 0 {
-		anchor, x = start, margin
+		anchor = start
 	}
-	v.label(point{x, high.y - 7}, anchor, tenths(math.Abs(v.in.Tilt)))
+	q := point{at(0).x, high.y - 6}
+	if mid := at(tilt / 2); mid.y-high.y > 14 {
+		q = point{mid.x - dir*6, mid.y + 4.5}
+	}
+	v.label(q, anchor, tenths(tilt))
 }

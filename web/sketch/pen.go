@@ -194,8 +194,8 @@ func (p *pen) head(a, b point, long, half float64) {
 	p.shape(solid, []point{b, {back.x - half*uy, back.y + half*ux}, {back.x + half*uy, back.y - half*ux}})
 }
 
-// span draws a level dimension line with a label over its middle. The label of
-// a short one stands beside it.
+// span draws a level dimension line with a label over its middle, or beside it
+// where it is too short.
 func (p *pen) span(y, x1, x2 float64, text string) {
 	x1, x2 = min(x1, x2), max(x1, x2)
 	for _, x := range []float64{x1, x2} {
@@ -207,8 +207,14 @@ func (p *pen) span(y, x1, x2 float64, text string) {
 		p.head(point{x1, y}, point{x2, y}, 8, 2.2)
 	}
 	w := textWidth(text, labelSize, false)
-	x := min(max((x1+x2)/2, margin+w/2), width-margin-w/2)
-	p.label(point{x, y - 6}, middle, text)
+	switch {
+	case w+8 <= x2-x1:
+		p.label(point{(x1 + x2) / 2, y - 6}, middle, text)
+	case x2+8+w <= width-margin:
+		p.label(point{x2 + 8, y + 4.5}, start, text)
+	default:
+		p.label(point{max(x1-8, margin+w), y + 4.5}, end, text)
+	}
 }
 
 // badge draws a number in a ring.

@@ -34,7 +34,10 @@ func Slings(r Rig) *Drawing {
 	hook := point{width / 2, top + 44}
 	p.hook(point{hook.x, top}, hook)
 	feet, load := legFeet(r.Legs, hook)
-	p.load(load, "", units.Show(r.Weight, units.Mass, r.Units, units.Nearest))
+	if len(r.Legs) > 2 {
+		p.back(load, hook.x)
+	}
+	p.load(load, hook.x, units.Show(r.Weight, units.Mass, r.Units, units.Nearest))
 	p.line(centre, point{hook.x, hook.y + 6}, point{hook.x, load.y2 + 12})
 	for i := len(r.Legs) - 1; i >= 0; i-- {
 		p.leg(r, i, hook, feet[i])
@@ -50,7 +53,8 @@ func Slings(r Rig) *Drawing {
 	return p.finish(y-4, r.describe())
 }
 
-// legFeet puts the ends of the legs on the load, and the load under them.
+// legFeet puts the ends of the legs on the load, and the load under them. All
+// legs reach down as far, so the flatter one reaches farther out.
 func legFeet(legs []Leg, hook point) ([]point, box) {
 	drop := 150.0
 	for _, l := range legs {
@@ -58,19 +62,24 @@ func legFeet(legs []Leg, hook point) ([]point, box) {
 	}
 	drop = max(drop, 34)
 	feet := make([]point, len(legs))
-	half := 60.0
+	y := hook.y + drop + 6
+	load := box{hook.x - 40, y, hook.x + 40, y + 62}
 	for i, l := range legs {
 		side := float64(1 - 2*((i+1)%2)) // left, right, left, right
 		reach := min(drop/math.Tan(l.Angle), 130)
 		if i >= 2 {
-			feet[i] = point{hook.x + side*0.6*reach, hook.y + drop - 10}
+			feet[i] = point{hook.x + side*0.6*reach, y - 18}
 			continue
 		}
-		feet[i] = point{hook.x + side*reach, hook.y + drop}
-		half = max(half, reach+14)
+		feet[i] = point{hook.x + side*reach, y - 6}
+		load.x1, load.x2 = min(load.x1, feet[i].x-14), max(load.x2, feet[i].x+14)
 	}
-	y := hook.y + drop + 6
-	return feet, box{hook.x - half, y, hook.x + half, y + 62}
+	return feet, load
+}
+
+// back draws the upper face of a load that has legs behind.
+func (p *pen) back(b box, at float64) {
+	p.shape(blank, []point{{b.x1, b.y1}, {b.x2, b.y1}, {at + 0.66*(b.x2-at), b.y1 - 14}, {at + 0.66*(b.x1-at), b.y1 - 14}})
 }
 
 // hook draws a crane hook whose saddle is at b.
@@ -86,15 +95,19 @@ func (p *pen) hook(a, b point) {
 	p.reach(box{b.x - 12, b.y - 18, b.x + 12, b.y + 6})
 }
 
-// load draws what hangs, with its weight in it.
-func (p *pen) load(b box, name, weight string) {
+// load draws a block with its centre of gravity at x, half way up, and its
+// weight beside that or, where there is no room, under it.
+func (p *pen) load(b box, x float64, weight string) {
 	p.rect(p.hatch(wallHatch)+` stroke-width="1.8"`, b)
-	mid := point{(b.x1 + b.x2) / 2, (b.y1 + b.y2) / 2}
-	p.gravity(mid)
-	if name != "" {
-		p.label(point{b.x1 + 8, b.y1 + 16}, start, name)
+	g := point{x, (b.y1 + b.y2) / 2}
+	if x+14+textWidth(weight, labelSize, true)+6 <= b.x2 {
+		p.gravity(g)
+		p.strong(point{x + 14, g.y + 5}, start, weight)
+		return
 	}
-	p.strong(point{mid.x + 14, mid.y + 5}, start, weight)
+	g.y -= 6
+	p.gravity(g)
+	p.strong(point{x, g.y + 25}, middle, weight)
 }
 
 // gravity is the mark of a centre of gravity: a ring with two dark quarters.
@@ -119,15 +132,20 @@ func (p *pen) leg(r Rig, i int, hook, foot point) {
 	p.line(style, hook, foot)
 	p.circle(blank, foot, 3.5)
 	if i < 2 && r.Legs[i].Angle < 88*math.Pi/180 {
-		p.legAngle(r.Legs[i].Angle, hook, foot)
+		up := 2.0
+		if len(r.Legs) > 2 {
+			up = 13 // clear of the load's far edge
+		}
+		p.legAngle(r.Legs[i].Angle, up, hook, foot)
 	}
 	at := point{hook.x + 0.55*(foot.x-hook.x), hook.y + 0.55*(foot.y-hook.y)}
 	p.circle(blank, at, 9.5)
 	p.letter(point{at.x, at.y + 4.4}, middle, fmt.Sprint(i+1), smallSize, true)
 }
 
-// legAngle draws the angle at the foot of a leg, inside the sling.
-func (p *pen) legAngle(angle float64, hook, foot point) {
+// legAngle draws the angle at the foot of a leg, inside the sling, its number so
+// far up.
+func (p *pen) legAngle(angle, up float64, hook, foot point) {
 	inward := 1.0
 	if foot.x > hook.x {
 		inward = -1
@@ -139,6 +157,11 @@ func (p *pen) legAngle(angle float64, hook, foot point) {
 		arc = append(arc, point{foot.x + inward*r*math.Cos(t), foot.y - r*math.Sin(t)})
 	}
 	p.curve(thin, arc)
+	anchor, away := start, max(30, 17/math.Tan(angle)+4)
+	if inward < 0 {
+		anchor = end
+	}
+	p.small(point{foot.x + inward*away, foot.y - up}, anchor, wholeDegrees(angle))
 }
 
 func (p *pen) legLine(y float64, i int, l Leg, sys units.System) float64 {

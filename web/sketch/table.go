@@ -26,19 +26,20 @@ func TableLoad(t OnTable) *Drawing {
 	p := newPen("table", "The load on the lift table")
 	top := p.heading() + 6
 	mid := 160.0
-	scale := min(92/t.PlatformHalf, (width-mid-50)/max(t.Offset, 1e-6))
+	scale := min(92/max(t.PlatformHalf, t.BaseHalf), (width-mid-62)/max(t.Offset, 1e-6))
 	ground, deck := top+238, top+112
 	p.table(mid, deck, ground, t.PlatformHalf*scale, t.BaseHalf*scale)
 	g := point{mid + t.Offset*scale, deck - 44}
 	half := min(78, width-margin-g.x)
-	p.load(box{g.x - half, deck - 92, g.x + half, deck - 8}, "", units.Show(t.Weight, units.Mass, t.Units, units.Nearest))
+	p.load(box{g.x - half, deck - 92, g.x + half, deck - 8}, g.x, units.Show(t.Weight, units.Mass, t.Units, units.Nearest))
+	p.thrust(t, mid, deck, t.PlatformHalf*scale)
 	p.line(centre, point{mid, deck - 100}, point{mid, ground + 30})
 	p.line(thin, point{g.x, g.y + 8}, point{g.x, ground + 30})
 	p.span(ground+26, mid, g.x, units.Show(t.Offset, units.Length, t.Units, units.Nearest)+" off the middle")
 	edge := mid + t.BaseHalf*scale
 	p.line(thin, point{edge, ground + 2}, point{edge, ground + 62})
 	p.line(thin, point{mid, ground + 30}, point{mid, ground + 62})
-	p.span(ground+58, mid, edge, units.Show(t.BaseHalf, units.Length, t.Units, units.Nearest)+" to the edge of its base")
+	p.span(ground+58, mid, edge, units.Show(t.BaseHalf, units.Length, t.Units, units.Nearest)+" to its edge")
 	y := p.ends(t, ground+90)
 	if t.Note != "" {
 		y = p.note(y+2, t.Note)
@@ -61,6 +62,18 @@ func (p *pen) table(mid, deck, ground, platform, base float64) {
 		p.circle(blank, b, 4.5)
 	}
 	p.circle(blank, point{mid, (deck + ground - 12) / 2}, 4)
+}
+
+// thrust shows which way each end of the platform is pushed.
+func (p *pen) thrust(t OnTable, mid, deck, half float64) {
+	up, down := deck+6, deck+42
+	p.arrow(heavy, point{mid + half + 17, up}, point{mid + half + 17, down})
+	far := mid - half - 17
+	if t.FarEnd < 0 {
+		p.arrow(heavy, point{far, down}, point{far, up})
+		return
+	}
+	p.arrow(heavy, point{far, up}, point{far, down})
 }
 
 // ends says what each end carries against its rating.

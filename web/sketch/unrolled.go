@@ -28,7 +28,9 @@ func Unrolled(b Bore) *Drawing {
 		c.cut = math.Pi
 	}
 	top := c.heading() + 40
-	c.frame = box{52, top, 344, top + chartHeight}
+	left := textWidth(b.length(b.Plan.Job.Length, units.Nearest), smallSize, false)
+	left = max(left, textWidth(b.length(b.Plan.Job.Length/2, units.Nearest), smallSize, false))
+	c.frame = box{max(52, left+margin+8), top, 344, top + chartHeight}
 	c.shade()
 	c.grid()
 	c.windows()
