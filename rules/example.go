@@ -69,13 +69,19 @@ func (p *Proof) Look(r *Report) {
 			continue
 		}
 		switch {
-		case result.Noted, result.Verdict == result.Rule.Level.verdict() && result.Verdict > Waiting && !result.TooClose:
+		case result.Noted, result.failed():
 			seen.Fail = true
 		case result.Verdict == Go:
 			seen.Go = true
 		}
 		p.Seen[result.Rule.ID] = seen
 	}
+}
+
+// failed reports whether a check did not hold, as against being too close to
+// call.
+func (r *Result) failed() bool {
+	return (r.Verdict == Stop || r.Verdict == Caution) && r.Err == nil && !r.TooClose
 }
 
 // Finish lists the rules that the examples left unproven, in the set's order.

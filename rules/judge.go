@@ -1,6 +1,10 @@
 package rules
 
-import "math"
+import (
+	"math"
+
+	"gudgeon/units"
+)
 
 // outcome is what a check comes to.
 type outcome uint8
@@ -48,16 +52,27 @@ func (l *leaf) work(f *frame, s *leafState) {
 		s.margin, s.err = math.NaN(), refusal(overflow)
 	}
 	s.scale = math.Max(math.Abs(a), math.Abs(b))
-	s.use = use(a, b)
+	s.use = l.use(a, b)
 }
 
-// use is demand over capacity: the part of what is allowed that is taken up.
-// It has no meaning where either is negative or the limit is zero.
-func use(small, large float64) float64 {
-	if small < 0 || large <= 0 {
+// use is demand over capacity: the part of what is allowed that is taken up. It
+// has no meaning where either is negative or the limit is zero, for a
+// temperature, and where a size must only be reached: there >= asks for a
+// capacity only when it compares loads.
+func (l *leaf) use(small, large float64) float64 {
+	kind := l.n.args[0].typ.printKind()
+	if small < 0 || large <= 0 || kind == units.Temperature || l.n.flipped && !isLoad(kind) {
 		return math.NaN()
 	}
 	return small / large
+}
+
+func isLoad(k units.Kind) bool {
+	switch k {
+	case units.Mass, units.Force, units.Pressure, units.Torque, units.Power, units.LineLoad, units.Energy:
+		return true
+	}
+	return false
 }
 
 // verdictTree is a check compiled for judging: the yes/no part is walked, the

@@ -119,7 +119,12 @@ func (d *ReadingDef) Show(r Reading, s units.System) string {
 	case units.Survey:
 		return fmt.Sprintf("%d points", len(r.Survey))
 	}
-	return units.ShowIn(r.Value, displayUnit(d.Unit, s), units.Nearest)
+	u := displayUnit(d.Unit, s)
+	text := units.ShowIn(r.Value, u, units.Nearest)
+	if r.Upper != 0 || r.Lower != 0 {
+		text += fmt.Sprintf(" %+.4g/%+.4g", r.Upper/u.Factor, r.Lower/u.Factor)
+	}
+	return text
 }
 
 // displayUnit keeps the sheet's unit in an inch shop and takes the usual metric

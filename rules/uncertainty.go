@@ -20,9 +20,9 @@ func (u *uncertainty) U() float64 { return coverage * math.Sqrt(u.variance) }
 
 // bent is the share of a margin's standard uncertainty above which its
 // curvature makes the first-order figure too rough to be left unmentioned.
-// With a bend of one fifth, one reading and a quadratic margin, the standard
-// deviation is 4 % above the first-order one.
-const bent = 0.2
+// A kink, such as that of a least or an absolute value, moves the standard
+// deviation most for its bend: by a tenth or so where this begins to speak.
+const bent = 0.1
 
 // nonLinear reports whether first-order propagation is too rough here.
 func (u *uncertainty) nonLinear() bool {

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -67,36 +66,7 @@ func TestGaugeBlock(t *testing.T) {
 func TestGaugeBlockSecondOrder(t *testing.T) {
 	set, err := compileText(t, gaugeSheet)
 	require.NoError(t, err)
-	assert.InDelta(t, 34e-9, monteCarlo(set, set.Rules[0], gaugeReadings(), 200000), 0.5e-9)
-}
-
-// monteCarlo is the standard deviation of a rule's margin when every reading
-// varies normally with its standard uncertainty.
-func monteCarlo(set *Set, rule *Rule, readings Readings, trials int) float64 {
-	random := rand.New(rand.NewPCG(1, 2))
-	p := set.newProbe(rule, readings)
-	p.report.work()
-	base := p.report.rule(rule)
-	var mean, sum float64
-	n := 0
-	for range trials {
-		for _, d := range set.Readings {
-			if reading, ok := readings[d.Name]; ok {
-				p.report.frame.x[d.slot] = reading.Value + set.standardU(d, reading)*random.NormFloat64()
-			}
-		}
-		p.report.evaluateValues()
-		var state leafState
-		base.leaf.work(p.report.frame, &state)
-		if state.margin != state.margin {
-			continue
-		}
-		n++
-		delta := state.margin - mean
-		mean += delta / float64(n)
-		sum += delta * (state.margin - mean)
-	}
-	return math.Sqrt(sum / float64(n-1))
+	assert.InDelta(t, 34e-9, simulate(set, set.Rules[0], gaugeReadings(), 200000), 0.5e-9)
 }
 
 func TestGuardBand(t *testing.T) {

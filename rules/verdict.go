@@ -5,16 +5,18 @@ import "fmt"
 // Verdict is the outcome of a rule, or the worst of several.
 type Verdict uint8
 
-// The verdicts, from best to worst: a job's verdict is its worst.
+// The verdicts, from best to worst: a job's verdict is its worst. Waiting is
+// worse than a caution, since a caution can be signed and a missing reading
+// cannot.
 const (
 	NotNeeded Verdict = iota // its when does not hold
 	Go
-	Waiting // a reading it needs is missing
 	Caution
+	Waiting // a reading it needs is missing
 	Stop
 )
 
-var verdictNames = [...]string{"not needed", "go", "waiting", "caution", "stop"}
+var verdictNames = [...]string{"not needed", "go", "caution", "waiting", "stop"}
 
 func (v Verdict) String() string { return verdictNames[v] }
 

@@ -53,6 +53,9 @@ func attach(number string, u Unit) string {
 	if u.Symbol == "" {
 		return number
 	}
+	if u.Name == "hours" && number == "0" {
+		number = "12" // a clock has no 0
+	}
 	if u.Symbol == "%" || u.Symbol == "°" {
 		return number + u.Symbol
 	}

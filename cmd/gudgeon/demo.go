@@ -127,8 +127,14 @@ func (d *telling) take(taken *checklists.Progress) {
 	maps.Copy(d.progress.Readings, taken.Readings)
 	maps.Copy(d.progress.Done, taken.Done)
 	maps.Copy(d.progress.Released, taken.Released)
+	if more := len(parts) - mostShown; more > 0 {
+		parts = append(parts[:mostShown], fmt.Sprintf("and %d more", more))
+	}
 	d.labelled(2, "written down: ", strings.Join(parts, "; "))
 }
+
+// mostShown is how many readings of a scene are worth listing.
+const mostShown = 12
 
 // result prints one rule: in full when it stops or cautions, else in a line.
 func (d *telling) result(r *rules.Report, id string) {

@@ -196,7 +196,7 @@ func (d *dial) arc(from float64, columns int) {
 	for k := range 4*columns + 1 {
 		line = append(line, onDial(d.c, from+(float64(k)/4-0.5)*step, bossRing+4))
 	}
-	d.curve(`stroke="#a3160f" stroke-width="5" stroke-linecap="butt"`, line)
+	d.curve(alarm, line)
 }
 
 // hours letters the dial.
@@ -253,7 +253,7 @@ func (d *dial) legend(y float64) float64 {
 		y = d.key(y, d.swatch(d.hatch(bareHatch)), "No metal: the finish cut will not touch")
 	}
 	if len(b.Plan.Short) > 0 {
-		y = d.key(y, d.stroke(`stroke="#a3160f" stroke-width="5" stroke-linecap="butt"`), "Short of what is wanted here")
+		y = d.key(y, d.stroke(alarm), "Short of what is wanted here")
 	}
 	if d.hasOdd {
 		y = d.key(y, func(r box) { d.oddMark(point{(r.x1 + r.x2) / 2, (r.y1 + r.y2) / 2}) }, "A reading that does not fit the others")

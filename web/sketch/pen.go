@@ -24,7 +24,7 @@ const (
 	thin   = `stroke-width=".7"`
 	centre = `stroke-width=".9" stroke-dasharray="12 3 2 3"`
 	hidden = `stroke-width="1" stroke-dasharray="5 3"`
-	alarm  = `stroke="#a3160f" stroke-width="3"`
+	alarm  = `stroke="#a3160f" stroke-width="5" stroke-linecap="butt"`
 	window = `stroke="#a3160f" stroke-width="1.8" stroke-dasharray="7 3"`
 	solid  = `fill="#111" stroke="none"`
 	blank  = `fill="#fff" stroke-width="1.3"`

@@ -132,20 +132,16 @@ func (p *pen) leg(r Rig, i int, hook, foot point) {
 	p.line(style, hook, foot)
 	p.circle(blank, foot, 3.5)
 	if i < 2 && r.Legs[i].Angle < 88*math.Pi/180 {
-		up := 2.0
-		if len(r.Legs) > 2 {
-			up = 13 // clear of the load's far edge
-		}
-		p.legAngle(r.Legs[i].Angle, up, hook, foot)
+		p.legAngle(r.Legs[i].Angle, hook, foot, len(r.Legs) > 2)
 	}
 	at := point{hook.x + 0.55*(foot.x-hook.x), hook.y + 0.55*(foot.y-hook.y)}
 	p.circle(blank, at, 9.5)
 	p.letter(point{at.x, at.y + 4.4}, middle, fmt.Sprint(i+1), smallSize, true)
 }
 
-// legAngle draws the angle at the foot of a leg, inside the sling, its number so
-// far up.
-func (p *pen) legAngle(angle, up float64, hook, foot point) {
+// legAngle draws the angle at the foot of a leg. Its number stands inside the
+// sling, or outside where further legs take that room.
+func (p *pen) legAngle(angle float64, hook, foot point, outside bool) {
 	inward := 1.0
 	if foot.x > hook.x {
 		inward = -1
@@ -157,11 +153,15 @@ func (p *pen) legAngle(angle, up float64, hook, foot point) {
 		arc = append(arc, point{foot.x + inward*r*math.Cos(t), foot.y - r*math.Sin(t)})
 	}
 	p.curve(thin, arc)
-	anchor, away := start, max(30, 17/math.Tan(angle)+4)
-	if inward < 0 {
+	at := point{foot.x + inward*max(30, 17/math.Tan(angle)+4), foot.y - 2}
+	if outside {
+		at = point{foot.x - inward*10, foot.y - 8}
+	}
+	anchor := start
+	if (inward < 0) != outside {
 		anchor = end
 	}
-	p.small(point{foot.x + inward*away, foot.y - up}, anchor, wholeDegrees(angle))
+	p.small(at, anchor, wholeDegrees(angle))
 }
 
 func (p *pen) legLine(y float64, i int, l Leg, sys units.System) float64 {
