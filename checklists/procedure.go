@@ -70,6 +70,16 @@ func Compile(l *rules.Library, shelf rules.Shelf, f *source.File) (*Procedure, e
 	return p, nil
 }
 
+// OfSheet makes a Procedure without steps of one sheet, so that readings can be
+// held against the sheet alone.
+func OfSheet(l *rules.Library, shelf rules.Shelf, sheet *rules.Sheet) (*Procedure, error) {
+	set, err := rules.CompileSheet(l, shelf, sheet)
+	if err != nil {
+		return nil, err
+	}
+	return &Procedure{ID: sheet.Name.Value, Title: sheet.About.Value, Rules: set, name: sheet.Name}, nil
+}
+
 func hash(f *source.File, set *rules.Set) string {
 	sum := sha256.New()
 	sum.Write([]byte(f.Text))

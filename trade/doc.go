@@ -11,5 +11,6 @@
 //	weld    build-up plan, filler, preheat, heat input
 //
 // Each package offers typed Go functions and a Functions list that makes them
-// callable from a rule sheet. This package holds what they share.
+// callable from a rule sheet. This package holds what they share: the Function
+// itself and what makes one (catalogue.go), the Range of an input, tables.
 package trade

@@ -3,7 +3,6 @@ package bar
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 
 	"gudgeon/trade"
@@ -36,22 +35,14 @@ var works = [...]Work{
 // figure was found for weld metal: take the hardest row that its strength
 // resembles and measure the first pass.
 func WorkNames() []string {
-	names := make([]string, len(works))
-	for i := range works {
-		names[i] = works[i].Name
-	}
-	return names
+	return trade.Names(works[:], func(r Work) string { return r.Name })
 }
 
 // WorkAt returns the metal to be cut at an index of WorkNames.
 //
 // Any other index is an error. Sources stand in each Work.
 func WorkAt(index float64) (Work, error) {
-	at, ok := trade.Chosen(index, len(works))
-	if !ok {
-		return Work{}, fmt.Errorf("metal %v is not in the table of metals to cut", index)
-	}
-	return works[at], nil
+	return trade.Row(works[:], index, "metal to cut")
 }
 
 // SpecificForce returns the cutting force per area of chip.

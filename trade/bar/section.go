@@ -3,7 +3,6 @@ package bar
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 
 	"gudgeon/trade"
@@ -30,22 +29,14 @@ var materials = [...]Material{
 
 // MaterialNames lists the bar materials, in the order of their indices.
 func MaterialNames() []string {
-	names := make([]string, len(materials))
-	for i := range materials {
-		names[i] = materials[i].Name
-	}
-	return names
+	return trade.Names(materials[:], func(r Material) string { return r.Name })
 }
 
 // MaterialAt returns the bar material at an index of MaterialNames.
 //
 // Any other index is an error. Sources stand in each Material.
 func MaterialAt(index float64) (Material, error) {
-	i, ok := trade.Chosen(index, len(materials))
-	if !ok {
-		return Material{}, fmt.Errorf("bar material %v is not in the table", index)
-	}
-	return materials[i], nil
+	return trade.Row(materials[:], index, "bar material")
 }
 
 // Section is a round bar, solid or with a hole through it.

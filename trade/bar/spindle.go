@@ -145,11 +145,7 @@ var speedRows = [...]SpeedRow{
 
 // SpeedNames lists the rows of the table of speeds.
 func SpeedNames() []string {
-	names := make([]string, len(speedRows))
-	for i := range speedRows {
-		names[i] = speedRows[i].Name
-	}
-	return names
+	return trade.Names(speedRows[:], func(r SpeedRow) string { return r.Name })
 }
 
 // ToolNames lists the tool materials of the table of speeds.
@@ -171,16 +167,15 @@ type SpeedResult struct {
 // Source: each row's own: TM 43-0106 Table 2-8, and a shop-course handout whose
 // columns could not be told apart with certainty.
 func SurfaceSpeed(row, tool float64) (SpeedResult, error) {
-	at, ok := trade.Chosen(row, len(speedRows))
-	if !ok {
-		return SpeedResult{}, fmt.Errorf("row %v is not in the table of speeds", row)
+	s, err := trade.Row(speedRows[:], row, "row of speeds")
+	if err != nil {
+		return SpeedResult{}, err
 	}
-	s := &speedRows[at]
 	switch tool {
 	case 0:
-		return SpeedResult{*s, s.HSS[0], s.HSS[1], s.HSSFeed[0], s.HSSFeed[1]}, nil
+		return SpeedResult{s, s.HSS[0], s.HSS[1], s.HSSFeed[0], s.HSSFeed[1]}, nil
 	case 1:
-		return SpeedResult{*s, s.Carbide[0], s.Carbide[1], s.CarbFeed[0], s.CarbFeed[1]}, nil
+		return SpeedResult{s, s.Carbide[0], s.Carbide[1], s.CarbFeed[0], s.CarbFeed[1]}, nil
 	}
 	return SpeedResult{}, fmt.Errorf("tool %v is neither high speed steel nor carbide", tool)
 }

@@ -14,14 +14,14 @@ import (
 
 // made is an invented bore: its axis, radius, oval and noise.
 type made struct {
-	line       Line
-	r          float64
-	oval, flat float64 // r + oval·cos 2α
-	noise      float64 // standard deviation
-	stations   []float64
-	places     int
-	from, arc  float64 // rad; arc 0 is all round
-	u          float64
+	line      Line
+	r         float64
+	oval      float64 // r + oval·cos 2α
+	noise     float64 // standard deviation
+	stations  []float64
+	places    int
+	from, arc float64 // rad; arc 0 is all round
+	u         float64
 }
 
 // sweep reads the bore as an indicator on the bar would.

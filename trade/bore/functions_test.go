@@ -13,34 +13,13 @@ import (
 
 func TestCatalogue(t *testing.T) { catalogue.Test(t, "bore", Functions()) }
 
-func call(t *testing.T, name string, in trade.Args) (map[string]float64, error) {
-	t.Helper()
-	for _, f := range Functions() {
-		if f.Name != name {
-			continue
-		}
-		out := make([]float64, len(f.Results))
-		err := f.Call(in, out)
-		got := map[string]float64{}
-		for i, r := range f.Results {
-			got[r.Name] = out[i]
-		}
-		if f.Steps != nil && err == nil {
-			assert.NotEmpty(t, f.Steps(in))
-		}
-		return got, err
-	}
-	t.Fatal("no such function: ", name)
-	return nil, nil
-}
-
 func TestSurveyCalls(t *testing.T) {
 	sweep := tiltedBore.sweep(nil)
 	for i := range sweep {
 		sweep[i].Read -= 1.5 * in
 	}
 	args := trade.Args{X: []float64{0, 1.5 * in, 6 * in}, Surveys: []trade.Survey{sweep, nil, nil}}
-	got, err := call(t, "bore.survey", args)
+	got, err := catalogue.Call(t, Functions(), "bore.survey", args)
 	require.NoError(t, err)
 	assert.InDelta(t, 3.04*in, got["diameter"], 1e-9)
 	assert.InDelta(t, math.Hypot(0.125, 0.03)*in, got["offset_near"], 1e-9)
@@ -50,19 +29,19 @@ func TestSurveyCalls(t *testing.T) {
 	assert.Zero(t, got["outliers"])
 
 	args.X = []float64{0, 1.5 * in, 3.3 * in}
-	got, err = call(t, "bore.least_stock", args)
+	got, err = catalogue.Call(t, Functions(), "bore.least_stock", args)
 	require.NoError(t, err)
 	assert.InDelta(t, 1.65*in-1.52*in-tiltedBore.line.At(0.5*in).Len(), got["stock"], 1e-4*in)
 
-	got, err = call(t, "bore.inspect", trade.Args{X: []float64{0, 3 * in, 3.002 * in}, Surveys: []trade.Survey{finished(3.0004, 3.0006, 3.001)}})
+	got, err = catalogue.Call(t, Functions(), "bore.inspect", trade.Args{X: []float64{0, 3 * in, 3.002 * in}, Surveys: []trade.Survey{finished(3.0004, 3.0006, 3.001)}})
 	require.NoError(t, err)
 	assert.Equal(t, 1.0, got["complete"])
 	assert.InDelta(t, 0.0004*in, got["room"], 1e-12)
 
-	_, err = call(t, "bore.survey", trade.Args{X: []float64{0, 1.5 * in, 0}, Surveys: []trade.Survey{sweep[:24]}})
+	_, err = catalogue.Call(t, Functions(), "bore.survey", trade.Args{X: []float64{0, 1.5 * in, 0}, Surveys: []trade.Survey{sweep[:24]}})
 	assert.ErrorContains(t, err, "one station")
 	for _, name := range []string{"bore.survey", "bore.least_stock", "bore.inspect"} {
-		_, err = call(t, name, trade.Args{X: []float64{0, 3 * in, 3.1 * in}})
+		_, err = catalogue.Call(t, Functions(), name, trade.Args{X: []float64{0, 3 * in, 3.1 * in}})
 		assert.ErrorContains(t, err, "survey is missing", name)
 	}
 }

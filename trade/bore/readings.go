@@ -134,21 +134,16 @@ func (in *Readings) checkPoint(p trade.Point, read trade.Range) error {
 
 // stations groups the readings by station and place, in order of depth.
 func (in *Readings) stations() ([]Station, Repeats) {
-	type placed struct {
-		trade.Point
-		index    int
-		diameter bool
-	}
-	all := make([]placed, 0, len(in.Sweeps)+len(in.Diameters))
+	all := make([]rawPoint, 0, len(in.Sweeps)+len(in.Diameters))
 	for i, p := range in.Sweeps {
 		p.Clock, p.Read = Turn(p.Clock), p.Read+in.SetRadius
-		all = append(all, placed{p, i, false})
+		all = append(all, rawPoint{p, i, false})
 	}
 	for i, p := range in.Diameters {
 		p.Clock = math.Mod(Turn(p.Clock), math.Pi)
-		all = append(all, placed{p, i, true})
+		all = append(all, rawPoint{p, i, true})
 	}
-	slices.SortStableFunc(all, func(a, b placed) int {
+	slices.SortStableFunc(all, func(a, b rawPoint) int {
 		if a.Station < b.Station {
 			return -1
 		}
@@ -163,7 +158,7 @@ func (in *Readings) stations() ([]Station, Repeats) {
 			out = append(out, Station{Z: p.Station, raw: make([]rawPoint, 0, 24)})
 		}
 		s := &out[len(out)-1]
-		s.raw = append(s.raw, rawPoint{p.Point, p.index, p.diameter})
+		s.raw = append(s.raw, p)
 	}
 	var rep Repeats
 	for i := range out {

@@ -124,11 +124,7 @@ func eachLine(text string, width int, use func(fields []string, numbers []float6
 
 // names lists a table's classes in order.
 func (t *table) names() []string {
-	names := make([]string, len(t.classes))
-	for i := range t.classes {
-		names[i] = t.classes[i].name
-	}
-	return names
+	return trade.Names(t.classes, func(c class) string { return c.name })
 }
 
 // named finds a class, or says which ones there are.

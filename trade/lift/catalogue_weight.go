@@ -54,7 +54,7 @@ func weightFunctions() []trade.Function {
 		}, func(x []float64) (float64, error) { return GussetWeight(x[0], x[1], x[2], x[3]) }),
 		trade.Plain(trade.Function{
 			Name: "lift.weight_by_length", About: "Weight of a bar, pipe or shape from its listed weight per length.", Formula: "W = per_length·length",
-			Params:  []trade.Param{perLengthHigh.Param("per_length", "weight per length, from the table"), lengthRange.Param("length", "length")},
+			Params:  []trade.Param{perLengthRange.Param("per_length", "weight per length, from the table"), lengthRange.Param("length", "length")},
 			Results: weight, Source: "definition",
 			Example: `lift.weight_by_length(lb_per_ft(282.36), ft(20))`,
 		}, func(x []float64) (float64, error) { return WeightByLength(x[0], x[1]) }),

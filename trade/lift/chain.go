@@ -21,23 +21,21 @@ func ChainCapacity(diameter float64) (float64, error) {
 	return 8 * d * d * shortTon, chainSizeRange.CheckAs("chain diameter", diameter)
 }
 
-// chainWear is the least thickness left at any point of a link, in inches, by
+// chainRow is the least thickness left at any point of a link, in inches, by
 // nominal size.
-var chainWear = []struct {
+type chainRow struct {
 	size  string
 	least float64
-}{
+}
+
+var chainWear = []chainRow{
 	{"1/4 in", 13. / 64}, {"3/8 in", 19. / 64}, {"1/2 in", 25. / 64}, {"5/8 in", 31. / 64},
 	{"3/4 in", 19. / 32}, {"7/8 in", 45. / 64}, {"1 in", 13. / 16}, {"1-1/8 in", 29. / 32},
 	{"1-1/4 in", 1}, {"1-3/8 in", 1 + 3./32}, {"1-1/2 in", 1 + 3./16},
 }
 
 func chainSizes() []string {
-	sizes := make([]string, len(chainWear))
-	for i, c := range chainWear {
-		sizes[i] = c.size
-	}
-	return sizes
+	return trade.Names(chainWear, func(r chainRow) string { return r.size })
 }
 
 // ChainWearLimit is the least thickness in m that may be left at any point of a

@@ -27,10 +27,7 @@ var bases = []string{"BTH-1 A", "BTH-1 B", "0.30"}
 var shares = [...]float64{WeldBTHA: 0.6 / 2.4, WeldBTHB: 0.6 / 3.6, Weld030: 0.3, WeldLRFD: 0.45, WeldNominal: 0.6}
 
 var (
-	electrodes = []struct {
-		name     string
-		strength float64 // ksi
-	}{{"E60", 60}, {"E70", 70}, {"E80", 80}, {"E90", 90}, {"E100", 100}, {"E110", 110}}
+	electrodes = []electrode{{"E60", 60}, {"E70", 70}, {"E80", 80}, {"E90", 90}, {"E100", 100}, {"E110", 110}}
 
 	electrodeRange = trade.Between("electrode", 400*megaPa, 900*megaPa, units.Pressure, "")
 	legSizeRange   = trade.Between("leg size", 2e-3, 0.1, units.Length, "")
@@ -38,17 +35,19 @@ var (
 	plateRange     = trade.Between("plate", 1e-3, 1, units.Length, "")
 )
 
+// electrode is a class of electrode.
+type electrode struct {
+	name     string
+	strength float64 // ksi
+}
+
 const ksi = 1000 * pound * trade.StandardGravity / (inch * inch)
 
 // weldThroat is the throat of a fillet with equal legs, per leg.
 const weldThroat = math.Sqrt2 / 2
 
 func electrodeNames() []string {
-	names := make([]string, len(electrodes))
-	for i, e := range electrodes {
-		names[i] = e.name
-	}
-	return names
+	return trade.Names(electrodes[:], func(r electrode) string { return r.name })
 }
 
 // ElectrodeStrength is the least tensile strength of an electrode class in Pa,

@@ -4,14 +4,13 @@ import (
 	"cmp"
 	"errors"
 	"math"
+
+	"gudgeon/trade"
 )
 
 // materials lists densities in kg/m³. Where sources differ the heavier is
 // kept, because a weight that is guessed low is the dangerous one.
-var materials = []struct {
-	name    string
-	density float64
-}{
+var materials = []material{
 	{"steel", 7850},
 	{"stainless steel", 8000},
 	{"cast iron", 7600},
@@ -28,13 +27,14 @@ var materials = []struct {
 	{"sand or gravel", 1922},
 }
 
+type material struct {
+	name    string
+	density float64
+}
+
 // Materials lists the names that Density knows.
 func Materials() []string {
-	names := make([]string, len(materials))
-	for i, m := range materials {
-		names[i] = m.name
-	}
-	return names
+	return trade.Names(materials, func(m material) string { return m.name })
 }
 
 // Density gives the density in kg/m³ of a material by name (see Materials).
@@ -102,6 +102,6 @@ func GussetWeight(base, height, thickness, density float64) (float64, error) {
 // perLength: kg/m, 0.01 to 50 000; length: m, 0.5 mm to 50 m. Out of range is
 // an error. Source: definition.
 func WeightByLength(perLength, length float64) (float64, error) {
-	err := cmp.Or(perLengthHigh.CheckAs("weight per length", perLength), lengthRange.CheckAs("length", length))
+	err := cmp.Or(perLengthRange.CheckAs("weight per length", perLength), lengthRange.CheckAs("length", length))
 	return perLength * length, err
 }

@@ -3,7 +3,6 @@ package press
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 
 	"gudgeon/trade"
@@ -26,11 +25,7 @@ var frictionBands = [...]FrictionBand{
 
 // FrictionNames lists the pairs of surfaces that Friction knows.
 func FrictionNames() []string {
-	names := make([]string, len(frictionBands))
-	for i := range frictionBands {
-		names[i] = frictionBands[i].Name
-	}
-	return names
+	return trade.Names(frictionBands[:], func(r FrictionBand) string { return r.Name })
 }
 
 // Friction returns the least and most friction coefficient (both 1) to reckon
@@ -39,11 +34,7 @@ func FrictionNames() []string {
 //
 // Any other index is an error. Source: from memory; the bands are wide on purpose.
 func Friction(index float64) (FrictionBand, error) {
-	at, ok := trade.Chosen(index, len(frictionBands))
-	if !ok {
-		return FrictionBand{}, fmt.Errorf("pair of surfaces %v is not in the table", index)
-	}
-	return frictionBands[at], nil
+	return trade.Row(frictionBands[:], index, "pair of surfaces")
 }
 
 // ForceInput is a press fit and how rough it may slide.

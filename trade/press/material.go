@@ -1,8 +1,6 @@
 package press
 
 import (
-	"fmt"
-
 	"gudgeon/trade"
 )
 
@@ -65,11 +63,7 @@ var materials = [...]Material{
 
 // MaterialNames lists the metals of the table, in the order of their indices.
 func MaterialNames() []string {
-	names := make([]string, len(materials))
-	for i := range materials {
-		names[i] = materials[i].Name
-	}
-	return names
+	return trade.Names(materials[:], func(r Material) string { return r.Name })
 }
 
 // MaterialAt returns the metal at an index of MaterialNames.
@@ -77,11 +71,7 @@ func MaterialNames() []string {
 // The index is a whole number from 0 to len(MaterialNames())-1; anything else
 // is an error. Sources stand in each Material.
 func MaterialAt(index float64) (Material, error) {
-	i, ok := trade.Chosen(index, len(materials))
-	if !ok {
-		return Material{}, fmt.Errorf("material %v is not in the table of metals", index)
-	}
-	return materials[i], nil
+	return trade.Row(materials[:], index, "metal")
 }
 
 // metalParam makes the parameter that picks a metal.

@@ -121,17 +121,17 @@ func GradeNames() []string { return append([]string(nil), gradeNames[:]...) }
 // a diameter in m.
 //
 // Any other index, and a diameter that the grade's table does not cover (0.19 to
-// 1.5 in, 4.9 to 39 mm), is an error. A diameter on a boundary belongs to the smaller range. Sources stand
-// in each Grade: SAE J429 (restated); ISO 898-1 from memory.
+// 1.5 in, 4.9 to 39 mm), is an error. A diameter on a boundary belongs to the
+// smaller range. Sources stand in each Grade: SAE J429 (restated); ISO 898-1
+// from memory.
 func GradeAt(index, diameter float64) (Grade, error) {
-	at, ok := trade.Chosen(index, bolts)
-	if !ok {
-		return Grade{}, fmt.Errorf("bolt grade %v is not in the table", index)
+	name, err := trade.Row(gradeNames[:], index, "bolt grade")
+	if err != nil {
+		return Grade{}, err
 	}
 	if err := boltRange.Check(diameter); err != nil {
 		return Grade{}, err
 	}
-	name := gradeNames[at]
 	for _, g := range grades {
 		first := g.Over <= 0.2*inch
 		if g.Name == name && (diameter > g.Over+dust || first && diameter >= g.Over) && diameter <= g.To+dust {

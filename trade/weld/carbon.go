@@ -152,11 +152,7 @@ var steels = [...]Steel{
 
 // Steels lists the steels that SteelNamed knows.
 func Steels() []string {
-	out := make([]string, len(steels))
-	for i, s := range steels {
-		out[i] = s.Name
-	}
-	return out
+	return trade.Names(steels[:], func(s Steel) string { return s.Name })
 }
 
 // SteelNamed returns a steel's composition at the middle or the top of its range.

@@ -26,10 +26,12 @@ const (
 	Submerged                     // SAW
 )
 
-var processes = [...]struct {
+type processRow struct {
 	name       string
 	efficiency float64
-}{
+}
+
+var processes = [...]processRow{
 	Stick: {"stick 14 in", 0.62}, StickShort: {"stick 12 in", 0.59}, StickLong: {"stick 18 in", 0.66},
 	SolidWireMixed: {"solid wire, argon-oxygen", 0.98}, SolidWireArCO2: {"solid wire, argon-CO2", 0.96}, SolidWireCO2: {"solid wire, CO2", 0.93},
 	MetalCored: {"metal-cored wire", 0.93}, FluxCoredGas: {"flux-cored wire, gas", 0.86}, FluxCoredSelf: {"flux-cored wire, self-shielded", 0.78},

@@ -20,11 +20,7 @@ var (
 )
 
 func processNames() []string {
-	out := make([]string, len(processes))
-	for i := range processes {
-		out[i] = processes[i].name
-	}
-	return out
+	return trade.Names(processes[:], func(r processRow) string { return r.name })
 }
 
 func fillerFunctions() []trade.Function {

@@ -14,31 +14,10 @@ import (
 
 func TestCatalogue(t *testing.T) { catalogue.Test(t, "weld", Functions()) }
 
-func call(t *testing.T, name string, in trade.Args) (map[string]float64, error) {
-	t.Helper()
-	for _, f := range Functions() {
-		if f.Name != name {
-			continue
-		}
-		out := make([]float64, len(f.Results))
-		err := f.Call(in, out)
-		got := map[string]float64{}
-		for i, r := range f.Results {
-			got[r.Name] = out[i]
-		}
-		if f.Steps != nil && err == nil {
-			assert.NotEmpty(t, f.Steps(in))
-		}
-		return got, err
-	}
-	t.Fatal("no such function: ", name)
-	return nil, nil
-}
-
 func TestPlanCall(t *testing.T) {
 	x := []float64{0, 1.5 * inch, 3 * inch, 3.06 * inch, 0.03 * inch, 0.09 * inch, 1, 5 * inch, 6 * inch, 0, 0, 0, 0, 0.06 * inch}
 	args := trade.Args{X: x, Surveys: []trade.Survey{sweep(bore.Line{})}}
-	got, err := call(t, "weld.plan", args)
+	got, err := catalogue.Call(t, Functions(), "weld.plan", args)
 	require.NoError(t, err)
 	assert.Zero(t, got["cleans_up"])
 	assert.Equal(t, 1.0, got["short_areas"])
@@ -51,15 +30,15 @@ func TestPlanCall(t *testing.T) {
 	assert.InDelta(t, 0.858*inch, got["wall"], 0.01*inch)
 
 	x[6] = 2
-	got, err = call(t, "weld.plan", args)
+	got, err = catalogue.Call(t, Functions(), "weld.plan", args)
 	require.NoError(t, err)
 	assert.Equal(t, 1.0, got["cleans_up"])
 	assert.Zero(t, got["hand_layers"])
 	assert.Zero(t, got["shortfall"])
 
 	x[6] = 1.5
-	_, err = call(t, "weld.plan", args)
+	_, err = catalogue.Call(t, Functions(), "weld.plan", args)
 	assert.ErrorContains(t, err, "whole number")
-	_, err = call(t, "weld.plan", trade.Args{X: x})
+	_, err = catalogue.Call(t, Functions(), "weld.plan", trade.Args{X: x})
 	assert.ErrorContains(t, err, "survey is missing")
 }

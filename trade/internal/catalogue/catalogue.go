@@ -3,6 +3,7 @@ package catalogue
 import (
 	"errors"
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -32,6 +33,25 @@ func Test(t *testing.T, pkg string, functions []trade.Function) {
 			doesNotAllocate(t, f, x)
 		})
 	}
+}
+
+// Call calls the function of that name and gives its results by name. A call
+// that succeeds has steps, if the function has any.
+func Call(t *testing.T, functions []trade.Function, name string, in trade.Args) (map[string]float64, error) {
+	t.Helper()
+	i := slices.IndexFunc(functions, func(f trade.Function) bool { return f.Name == name })
+	require.GreaterOrEqual(t, i, 0, "no function %s", name)
+	f := functions[i]
+	out := make([]float64, len(f.Results))
+	err := f.Call(in, out)
+	got := map[string]float64{}
+	for i, r := range f.Results {
+		got[r.Name] = out[i]
+	}
+	if f.Steps != nil && err == nil {
+		assert.NotEmpty(t, f.Steps(in))
+	}
+	return got, err
 }
 
 func takesSurvey(f trade.Function) bool {
