@@ -110,17 +110,23 @@ func printResult(s *screen, r *rules.Report, i int, system units.System, worked 
 		s.labelled(2, "", sentence(line.Result))
 		s.labelled(2, "", line.Symbols)
 	} else {
-		s.labelled(2, "", r.Says(i, system))
+		s.labelled(2, "", reason(r, i, system))
 		s.labelled(2, "", line.Symbols)
 		s.labelled(2, "", joinWorked(line, result))
 	}
 	printSteps(s, r.Steps(i, system), worked)
-	if doubt, ok := r.Doubt(i, system); ok {
-		s.labelled(2, "", doubt.String())
-	}
 	s.row(2, "do", 10, r.Do(i, system))
 	printWays(s, r, i, system)
 	s.row(2, "source", 10, result.Rule.Source)
+}
+
+// reason says why a rule is not go: what the sheet says, or, when the check holds
+// by less than it is sure to, what the doubt is.
+func reason(r *rules.Report, i int, system units.System) string {
+	if doubt, ok := r.Doubt(i, system); ok {
+		return doubt.String()
+	}
+	return r.Says(i, system)
 }
 
 // sentence makes a phrase stand alone.

@@ -45,10 +45,11 @@ where the job stands. At any question type ? to see what else can be answered.`,
 			if err != nil {
 				return err
 			}
-			g := &guide{
+			g := &guide{path: path, asker: &asker{
 				screen: newScreen(cmd.OutOrStdout()), in: bufio.NewScanner(cmd.InOrStdin()),
-				run: checklists.NewRun(p, progress), path: path, system: s.units(),
-			}
+				run: checklists.NewRun(p, progress), system: s.units(),
+				onQuit: "saves and ends; the same command goes on later",
+			}}
 			return g.lead()
 		},
 	}
@@ -68,19 +69,9 @@ func loadProgress(p *checklists.Procedure, path string) (*checklists.Progress, e
 
 // guide leads one person through a job in the terminal.
 type guide struct {
-	*screen
-	in     *bufio.Scanner
-	run    *checklists.Run
-	path   string
-	system units.System
+	*asker
+	path string
 }
-
-// What a person may do instead of answering.
-var (
-	errQuit = errors.New("quit")
-	errBack = errors.New("back")
-	errSkip = errors.New("skip")
-)
 
 func (g *guide) lead() error {
 	p := g.run.Procedure
@@ -172,57 +163,20 @@ func (g *guide) tick(step *checklists.Step) error {
 	return nil
 }
 
-// take asks for one reading until it is understood.
+// take asks for one reading, saves it and shows what it changed.
 func (g *guide) take(step *checklists.Step, d *rules.ReadingDef) error {
 	if d.Kind == units.Survey {
 		return g.survey(step, d)
 	}
-	now, given := g.run.Progress.Readings[d.Name]
-	question := askText(d, g.system)
-	switch {
-	case given:
-		question += fmt.Sprintf(" [now %s, Enter keeps it]", d.Show(now, g.system))
-	case d.Usual != "":
-		question += fmt.Sprintf(" [usually %s]", d.Usual)
+	changes, err := g.asker.take(step, d)
+	if err != nil {
+		return err
 	}
-	for {
-		answer, err := g.ask(question+":", step)
-		if err != nil {
-			return err
-		}
-		if answer == "" && given {
-			return nil
-		}
-		if answer == "" {
-			g.line("  A missing reading is never a pass. Type skip to come back to it.")
-			continue
-		}
-		reading, changes, err := g.run.Answer(d.Name, answer, d.With)
-		if err != nil {
-			g.labelled(2, "", err.Error())
-			continue
-		}
-		if err := g.save(); err != nil {
-			return err
-		}
-		g.understood(d, reading)
-		g.show(changes)
-		return nil
+	if err := g.save(); err != nil {
+		return err
 	}
-}
-
-// understood shows a reading in both systems before it counts.
-func (g *guide) understood(d *rules.ReadingDef, r rules.Reading) {
-	if !d.Kind.Numeric() {
-		g.line("  = %s", d.Show(r, g.system))
-		return
-	}
-	inch, metric := d.Show(r, units.InchShop), d.Show(r, units.MetricShop)
-	if inch == metric {
-		g.line("  = %s", inch)
-		return
-	}
-	g.line("  = %s (%s)", inch, metric)
+	g.show(changes)
+	return nil
 }
 
 // show prints the verdicts that an answer has changed.
@@ -313,43 +267,4 @@ func (g *guide) sign(result *rules.Result, step *checklists.Step) error {
 		return nil
 	}
 	return g.save()
-}
-
-// ask puts a question and gives the trimmed answer. Words that are no answer
-// come back as errors, and ? is answered here.
-func (g *guide) ask(question string, step *checklists.Step) (string, error) {
-	for {
-		fmt.Fprintf(g.out, "  %s ", question)
-		if !g.in.Scan() {
-			g.gap()
-			if err := g.in.Err(); err != nil {
-				return "", err
-			}
-			return "", io.EOF
-		}
-		answer := strings.TrimSpace(g.in.Text())
-		switch strings.ToLower(answer) {
-		case "?", "help":
-			g.help(step)
-		case "back":
-			return "", errBack
-		case "skip":
-			return "", errSkip
-		case "quit":
-			return "", errQuit
-		default:
-			return answer, nil
-		}
-	}
-}
-
-func (g *guide) help(step *checklists.Step) {
-	g.labelled(2, "How: ", step.How)
-	for _, d := range step.Take {
-		g.labelled(2, d.Name+": ", d.How)
-	}
-	g.labelled(2, "What goes wrong: ", step.Wrong)
-	g.line("  back  goes to the step before, to look at it or correct it")
-	g.line("  skip  comes back to this step later; a hold cannot be skipped")
-	g.line("  quit  saves and ends; the same command goes on later")
 }

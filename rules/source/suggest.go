@@ -28,27 +28,30 @@ func Nearest(word string, known []string) (string, bool) {
 	return best, best != ""
 }
 
-// distance counts the letters to add, drop or change between a and b
-// (Levenshtein); it gives limit as soon as it cannot be less.
+// distance counts the letters to add, drop, change or swap with their neighbour
+// between a and b (optimal string alignment); it gives limit as soon as it
+// cannot be less.
 func distance(a, b string, limit int) int {
 	if len(a)-len(b) >= limit || len(b)-len(a) >= limit {
 		return limit
 	}
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
+	before, above, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
+	for j := range above {
+		above[j] = j
 	}
 	for i := 1; i <= len(a); i++ {
-		diagonal := row[0]
 		row[0] = i
 		for j := 1; j <= len(b); j++ {
-			change := diagonal
+			row[j] = above[j-1]
 			if a[i-1] != b[j-1] {
-				change++
+				row[j]++
 			}
-			diagonal = row[j]
-			row[j] = min(change, row[j]+1, row[j-1]+1)
+			row[j] = min(row[j], above[j]+1, row[j-1]+1)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				row[j] = min(row[j], before[j-2]+1)
+			}
 		}
+		before, above, row = above, row, before
 	}
-	return min(row[len(b)], limit)
+	return min(above[len(b)], limit)
 }
