@@ -505,7 +505,7 @@ func (c *checker) member(n *ast.MemberNode, at *node) *node {
 	}
 	for i, f := range a.typ.Fields {
 		if f.Name == property.Value {
-			at.op, at.field, at.name, at.typ = opField, i, f.Name, kindType(f.Kind)
+			at.op, at.field, at.name, at.typ = opField, i, f.Name, resultType(f)
 			return at
 		}
 	}

@@ -148,7 +148,7 @@ func (c *checker) trade(name string, args []ast.Node, at *node) *node {
 	at.op, at.fn, at.name = opCall, fn, name
 	at.typ = Type{Fields: fn.Results}
 	if len(fn.Results) == 1 {
-		at.typ = kindType(fn.Results[0].Kind)
+		at.typ = resultType(fn.Results[0])
 	}
 	at.args = make([]*node, len(fn.Params))
 	if len(args) == 1 {

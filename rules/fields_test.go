@@ -63,7 +63,6 @@ func eyeReport(t *testing.T, readings map[string]string) *Report {
 	return set.Evaluate(read(t, set, readings))
 }
 
-
 func TestElements(t *testing.T) {
 	r := eyeReport(t, map[string]string{"weight": "400 kg", "size": "2", "which": "first"})
 	list := r.Elements(0, units.MetricShop)

@@ -18,6 +18,12 @@ type Type struct {
 
 func kindType(k units.Kind) Type { return Type{Kind: k, Dim: k.Dim()} }
 
+func resultType(r trade.Result) Type {
+	t := kindType(r.Kind)
+	t.Options = r.Options
+	return t
+}
+
 func (t Type) isRecord() bool  { return len(t.Fields) > 0 }
 func (t Type) isYesNo() bool   { return t.Kind == units.YesNo }
 func (t Type) isDerived() bool { return t.Kind == units.Invalid && !t.isRecord() }

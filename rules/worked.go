@@ -151,8 +151,8 @@ func (r *Report) showField(slot, i int, f trade.Result, s units.System) string {
 }
 
 func showResult(x float64, f trade.Result, s units.System) string {
-	if f.Kind == units.YesNo {
-		return yesOrNo(x)
+	if !f.Kind.Numeric() {
+		return showTyped(x, resultType(f), units.Unit{}, f.Round, s)
 	}
 	if u, ok := units.Lookup(f.Kind, f.Unit); ok {
 		return units.ShowIn(x, displayUnit(u, s), f.Round)

@@ -39,6 +39,11 @@ func ResultOf(name, about string, kind units.Kind, unit string, round Rounding) 
 	return Result{Name: name, About: about, Kind: kind, Unit: unit, Round: round}
 }
 
+// WordOf makes a Result that is one of some words.
+func WordOf(name, about string, options ...string) Result {
+	return Result{Name: name, About: about, Kind: units.Choice, Options: options}
+}
+
 var errArgs = errors.New("wrong number of arguments or results")
 
 // Plain makes the Call of a Function with a single result, whose formula says

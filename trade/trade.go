@@ -33,6 +33,9 @@ type Result struct {
 	Kind  units.Kind
 	Unit  string   // preferred unit of the inch shop, as units.Lookup knows it; empty for the kind's usual
 	Round Rounding // units.Down for a capacity, units.Up for a demand, units.Nearest otherwise
+
+	// Options are the words of a result of kind units.Choice, given as an index.
+	Options []string
 }
 
 // Step is one line of a worked calculation.

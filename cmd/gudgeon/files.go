@@ -61,6 +61,7 @@ func saveFile(path, text string) error {
 	}
 	defer os.Remove(temporary.Name())
 	_, err = temporary.WriteString(text)
+	err = errors.Join(err, temporary.Chmod(0o644))
 	err = errors.Join(err, temporary.Sync(), temporary.Close())
 	if err != nil {
 		return plainFileError(path, err)

@@ -50,7 +50,7 @@ Exit status: 0 go, 1 caution, 2 stop, 3 waiting for a reading, 64 wrong call,
 		}
 		return nil
 	}
-	root.AddCommand(newCheck(s), newGuide(s), newFind(s), newWork(s), newLint(s), newSurvey(s), newProve(s), newCompare(s), newDemo(s))
+	root.AddCommand(newCheck(s), newPrelift(s), newGuide(s), newFind(s), newWork(s), newLint(s), newSurvey(s), newProve(s), newCompare(s), newDemo(s))
 	root.CompletionOptions.HiddenDefaultCmd = false
 	return root
 }

@@ -50,9 +50,11 @@ a function: inch(0.050), lb(1000), deg(45). Inches and pounds never mix.
 
 func printCalculation(s *screen, c *rules.Calculation) {
 	first := c.Lines[0]
-	s.line("%s", s.bold(first.Result))
 	if len(c.Fields) > 0 {
 		printFields(s, c.Fields)
+		first.Result = ""
+	} else {
+		s.line("%s", s.bold(first.Result))
 	}
 	s.row(0, "worked", 8, stepText(rules.Line{Symbols: first.Symbols, Result: first.Result}))
 	for _, l := range c.Lines[1:] {
@@ -134,7 +136,11 @@ func printFunction(s *screen, f *trade.Function, system units.System) {
 		if len(f.Results) == 1 {
 			name = ""
 		}
-		s.row(4, "→ "+name, 20, r.Kind.String()+about(r.About))
+		kind := r.Kind.String()
+		if r.Kind == units.Choice {
+			kind = strings.Join(r.Options, " | ")
+		}
+		s.row(4, "→ "+name, 20, kind+about(r.About))
 	}
 	s.row(2, "formula", 10, f.Formula)
 	s.row(2, "source", 10, f.Source)

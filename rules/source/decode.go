@@ -44,7 +44,13 @@ type Decoder interface {
 
 // Parse reads the YAML of f.
 func Parse(f *File) (Node, error) {
-	if err := f.check(); err != nil {
+	if text, marked := strings.CutPrefix(f.Text, "\ufeff"); marked { // as some editors begin a file
+		f = &File{Name: f.Name, Text: text}
+	}
+	if err := f.Check(); err != nil {
+		return Node{}, err
+	}
+	if err := f.checkShape(); err != nil {
 		return Node{}, err
 	}
 	tree, err := parser.ParseBytes([]byte(f.Text), 0)
@@ -118,13 +124,19 @@ func (n Node) IsList() bool {
 	return ok
 }
 
-// IsEmpty reports whether n has no value, as in "key:".
+// IsEmpty reports whether n has no value, as in key: or key: "".
 func (n Node) IsEmpty() bool {
-	if n.node == nil {
+	switch node := n.node.(type) {
+	case nil:
 		return true
+	case *ast.NullNode:
+		return node.GetToken().Value == "" || node.GetToken().Type == token.ImplicitNullType
+	case *ast.StringNode:
+		return strings.TrimSpace(node.Value) == ""
+	case *ast.LiteralNode:
+		return strings.TrimSpace(node.Value.Value) == ""
 	}
-	_, ok := n.node.(*ast.NullNode)
-	return ok && n.node.GetToken().Value == "" || ok && n.node.GetToken().Type == token.ImplicitNullType
+	return false
 }
 
 // Text reads n as one value, exactly as it was written.
@@ -151,6 +163,10 @@ func (n Node) Text(report *Report) Text {
 	}
 	if n.IsEmpty() {
 		value = ""
+	}
+	if strings.ContainsFunc(value, garbles) {
+		n.Fail(report, "a control character is written here", "take it out")
+		return Text{}
 	}
 	return Text{Value: strings.TrimSpace(value), Pos: at, file: n.file}
 }

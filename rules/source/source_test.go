@@ -60,9 +60,13 @@ func TestDecodeRefuses(t *testing.T) {
 		{"name: x\n---\nname: y\n", "tool.yaml:3:5: a second document starts here\n  3 | name: y\n    |     ^\n  keep one document in a file"},
 		{"", "tool.yaml: the file is empty"},
 		{"# only a comment\n", "tool.yaml: the file is empty"},
-		{"name: \"\xff\"\n", "tool.yaml:1:1: the text is not UTF-8\n  save the file as UTF-8 in your editor"},
-		{"name: a\x00b\n", "tool.yaml:1:1: the file is not text"},
-		{"name: " + strings.Repeat("[", 60), "tool.yaml:1:1: brackets are nested too deeply"},
+		{"name: \"\xff\"\n", "tool.yaml:1:8: there is a byte here that is not UTF-8 text\n  1 | name: \"\ufffd\"\n    |        ^\n  save the file as UTF-8 in your editor"},
+		{"name: a\x00b\n", "tool.yaml:1:8: there is a control character (U+0000) here\n  1 | name: a\ufffdb\n    |        ^\n  delete the character"},
+		{"name: a\x1b[31mb\n", "tool.yaml:1:8: there is a control character (U+001B) here\n  1 | name: a\ufffd[31mb\n    |        ^\n  delete the character"},
+		{"name: \"\\e[31m\"\n", "tool.yaml:1:7: a control character is written here\n  1 | name: \"\\e[31m\"\n    |       ^^^^^^^^\n  take it out"},
+		{"name: ''\n", "tool.yaml:1:1: \"name\" has nothing behind it\n  1 | name: ''\n    | ^^^^"},
+		{"name: " + strings.Repeat("[", 41), "tool.yaml:1:47: brackets are nested too deeply\n  1 | name: " + strings.Repeat("[", 41) + "\n    |                                               ^"},
+		{"name: x\nuses: [" + strings.Repeat("a,\n", 20001) + "]", "tool.yaml:10002:2: the file has more than 20000 lines and commas\n  10002 | a,\n        |  ^\n  split it, or check that it is the right file"},
 		{strings.Repeat("a", Largest+1), "tool.yaml: the file is larger than 1024 KiB\n  split it, or check that it is the right file"},
 	} {
 		_, err := decode(c.text)
@@ -89,6 +93,22 @@ func TestLongLinesAreCutRoundTheMark(t *testing.T) {
 	for _, line := range strings.Split(e.Error(), "\n") {
 		assert.LessOrEqual(t, len(line), widest+10)
 	}
+}
+
+// The parser's time grows with the square of a line, so long ones never reach it.
+func TestLongLinesAreRefused(t *testing.T) {
+	_, err := decode("name: x\nuses: [" + strings.Repeat("a, ", 400000/3) + "]\n")
+	require.ErrorContains(t, err, "tool.yaml:2:4001: the line is longer than 4000 characters")
+	assert.ErrorContains(t, err, "break it into several lines")
+	_, err = decode("name: '" + strings.Repeat("é", longestLine-8) + "'\n")
+	require.NoError(t, err)
+}
+
+func TestByteOrderMarkIsPassed(t *testing.T) {
+	got, err := decode("\ufeffname: x\r\nsharp: yes\r\n")
+	require.NoError(t, err)
+	assert.Equal(t, Pos{1, 7}, got.Name.Pos)
+	assert.True(t, got.Sharp)
 }
 
 func TestNearest(t *testing.T) {

@@ -26,9 +26,9 @@ func stress(name, about string) trade.Result {
 	return trade.ResultOf(name, about, units.Pressure, "ksi", units.Up)
 }
 
-// governs is a result that tells which way of failing is worst, counted from 1.
-func governs(order string) trade.Result {
-	return trade.ResultOf("governs", "which is worst: "+order, units.Number, "number", units.Nearest)
+// governs is a result that names the way of failing that is worst.
+func governs(modes ...string) trade.Result {
+	return trade.WordOf("governs", "which is worst", modes...)
 }
 
 func capacityOf(about string) trade.Result {

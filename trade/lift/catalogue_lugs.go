@@ -28,13 +28,13 @@ func plateLug() trade.Function {
 			boreRange.Param("end_radius", "radius of the rounded end about the hole's centre; 0 for a square end").Usual(0), categoryParam()},
 		Results: []trade.Result{useOf("use", "greatest use of all"), useOf("tension", "torn through the hole"), useOf("fracture", "split beyond the hole"),
 			useOf("shear", "sheared out beyond the hole"), useOf("bearing", "crushed under the pin"),
-			governs("1 tension, 2 fracture, 3 shear, 4 bearing"), capacityOf("greatest load on the lug")},
+			governs("tension", "fracture", "shear", "bearing"), capacityOf("greatest load on the lug")},
 		Source:  "ASME BTH-1 as restated in published lug sheets; design factors from memory",
 		Example: `lift.plate_lug({load: lb(10000), thickness: inch(0.75), side: inch(1.66), beyond: inch(3.3125), hole: inch(1.6875), pin: inch(1.375), yield: ksi(36), ultimate: ksi(58), end_radius: inch(4.15625)})`,
 	}, work, func(r PlateLugResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:5], r.Checks[:])
-		out[5], out[6] = float64(r.Governs+1), r.Capacity
+		out[5], out[6] = float64(r.Governs), r.Capacity
 	})
 }
 
@@ -52,13 +52,13 @@ func plateLugAISC() trade.Function {
 		Results: []trade.Result{useOf("use", "greatest use of all"), useOf("tension", "rupture on the effective width"), useOf("shear", "rupture beyond the pin"),
 			useOf("bearing", "crushed under the pin"), useOf("yielding", "yielding of the whole width"),
 			useOf("dimensions", "rules for shape; above 1 they are not met"),
-			governs("1 tension, 2 shear, 3 bearing, 4 yielding"), capacityOf("greatest load on the lug")},
+			governs("tension", "shear", "bearing", "yielding"), capacityOf("greatest load on the lug")},
 		Source:  "AISC 360-10 D5, allowable strength design",
 		Example: `lift.plate_lug_aisc({load: lb(16000), thickness: inch(0.5), width: inch(4.25), beyond: inch(2.25), hole: inch(1.03), pin: inch(1), yield: ksi(36), ultimate: ksi(58)})`,
 	}, work, func(r AISCLugResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:5], r.Checks[:])
-		out[5], out[6], out[7] = r.Dimensions, float64(r.Governs+1), r.Capacity
+		out[5], out[6], out[7] = r.Dimensions, float64(r.Governs), r.Capacity
 	})
 }
 
@@ -84,13 +84,13 @@ func lugBase() trade.Function {
 			stockRange.Param("thickness", "thickness of the lug"), yieldParam(), categoryParam()),
 		Results: []trade.Result{useOf("use", "all together at the worst corner"), useOf("tension", "pulled off the face"), useOf("bending", "bent in its own plane"),
 			useOf("side_bending", "bent out of its plane"), useOf("shear", "sheared along the face"),
-			governs("1 tension, 2 bending, 3 side bending, 4 shear"), stress("stress", "combined stress at the worst corner")},
+			governs("tension", "bending", "side bending", "shear"), stress("stress", "combined stress at the worst corner")},
 		Source:  "beam theory; combined stress and design factors as in ASME BTH-1, from memory",
 		Example: `lift.lug_base({load: lb(5000), angle: deg(60), side_angle: deg(5), height: inch(3), width: inch(6), thickness: inch(1), yield: ksi(36)})`,
 	}, work, func(r LugBaseResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:5], r.Checks[:BaseCombined])
-		out[5], out[6] = float64(r.Governs+1), r.Checks[BaseCombined].Demand
+		out[5], out[6] = float64(r.Governs), r.Checks[BaseCombined].Demand
 	})
 }
 
@@ -114,7 +114,7 @@ func bentBarLug() trade.Function {
 			yieldParam(), bowPullRange.Param("angle", "pull from the face, in the lug's plane; 90 degrees is straight off").Usual(90 * degree),
 			sidePullRange.Param("side_angle", "pull out of the lug's plane; 0 is in line").Usual(0), categoryParam()},
 		Results: []trade.Result{useOf("use", "greatest use of all"), useOf("bow", "bent in the bow"), useOf("leg", "pulled and bent in a leg"),
-			useOf("shear", "sheared beside the shackle"), governs("1 bow, 2 leg, 3 shear"), capacityOf("greatest load on the lug"),
+			useOf("shear", "sheared beside the shackle"), governs("bow", "leg", "shear"), capacityOf("greatest load on the lug"),
 			trade.ResultOf("foot_pull", "greatest tension on one foot", units.Force, "lbf", units.Up), trade.ResultOf("foot_shear", "greatest sideways force on one foot", units.Force, "lbf", units.Up),
 			trade.ResultOf("foot_moment", "greatest moment on one foot", units.Torque, "lbf_in", units.Up)},
 		Source:  "Castigliano and curved-beam theory, Shigley 9th ed. secs. 3-18, 4-9; design factors as in ASME BTH-1, from memory",
@@ -122,7 +122,7 @@ func bentBarLug() trade.Function {
 	}, work, func(r BentBarResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:4], r.Checks[:])
-		out[4], out[5] = float64(r.Governs+1), r.Capacity
+		out[4], out[5] = float64(r.Governs), r.Capacity
 		out[6], out[7], out[8] = r.FootPull, r.FootShear, r.FootMoment
 	})
 }

@@ -132,13 +132,13 @@ func lugWeld() trade.Function {
 			trade.Choice("pattern", "where it is welded", lugWeldPatterns...), electrodeParam(), basisParam()),
 		Results: []trade.Result{useOf("use", "all together at the worst corner"), useOf("pull", "pulled off the face"), useOf("bending", "bent in the lug's plane"),
 			useOf("side_bending", "bent out of the lug's plane"), useOf("shear", "sheared along the face"),
-			governs("1 pull, 2 bending, 3 side bending, 4 shear"), stress("stress", "on the throat at the worst corner"), capacityOf("greatest load in this direction")},
+			governs("pull", "bending", "side bending", "shear"), stress("stress", "on the throat at the worst corner"), capacityOf("greatest load in this direction")},
 		Source:  "elastic line method, Shigley 9th ed. Table 9-2; weld stress by ASME BTH-1 (from memory) or 0.30 of the electrode",
 		Example: `lift.lug_weld({load: lb(5000), angle: deg(60), side_angle: deg(5), height: inch(3), width: inch(6), thickness: inch(1), leg: inch(0.375), pattern: "all round", electrode: ksi(70)})`,
 	}, work, func(r LugWeldResult, out []float64) {
 		out[0] = r.Use
 		uses(out[1:5], r.Parts[:])
-		out[5], out[6], out[7] = float64(r.Governs+1), r.Stress, r.Capacity
+		out[5], out[6], out[7] = float64(r.Governs), r.Stress, r.Capacity
 	})
 }
 

@@ -101,13 +101,13 @@ func forkWear() trade.Function {
 			bladeRange.Param("blade", "length of the blade"), reachRange.Param("tips", "difference in height of the two tips")},
 		Results: []trade.Result{useOf("use", "greatest of all"), useOf("thickness", "lost thickness over its limit"), useOf("angle", "angle off over its limit"),
 			useOf("straightness", "out of straight over its limit"), useOf("tip_height", "difference of the tips over its limit"),
-			trade.ResultOf("governs", "which is worst: 1 thickness, 2 angle, 3 straightness, 4 tips", units.Number, "number", units.Nearest)},
+			trade.WordOf("governs", "which is worst", "thickness", "angle", "straightness", "tips")},
 		Source:  "ANSI B56.1-2005 as restated by fork and truck makers",
 		Example: `truck.fork_wear({new: inch(1.5), worn: inch(1.42), angle_off: deg(1), bow: inch(0.1), blade: inch(42), tips: inch(0.5)})`,
 	}, work, func(r ForkResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:5], r.Checks[:])
-		out[5] = float64(r.Governs + 1)
+		out[5] = float64(r.Governs)
 	})
 }
 
@@ -134,14 +134,14 @@ func liftTable() trade.Function {
 			endRatingRange.Param("end_rating", "maker's rating for one end or side; 0 takes half the plate").Usual(0)},
 		Results: []trade.Result{useOf("use", "greatest of all"), useOf("capacity_use", "load over the plate"), useOf("end", "load on one end over its rating"),
 			useOf("lift_off", "offset over the platform's support"), useOf("tipping", "1.5 times the tipping moment over the holding moment"),
-			trade.ResultOf("governs", "which is worst: 1 rating, 2 end, 3 lift-off, 4 tipping", units.Number, "number", units.Nearest),
+			trade.WordOf("governs", "which is worst", "rating", "end", "lift-off", "tipping"),
 			trade.ResultOf("near_end", "load on the near end", units.Mass, "lb", units.Up), trade.ResultOf("far_end", "load on the far end; below 0 it lifts", units.Mass, "lb", units.Down)},
 		Source:  "moments; half the rating on an end and 1.5 against tipping: " + trade.CommonPractice,
 		Example: `truck.lift_table({load: lb(2000), rating: lb(4000), table_weight: lb(900), platform_half: inch(20), base_half: inch(22), offset: inch(8)})`,
 	}, work, func(r TableResult, out []float64) {
 		out[0] = r.Use()
 		uses(out[1:5], r.Checks[:])
-		out[5], out[6], out[7] = float64(r.Governs+1), r.NearEnd, r.FarEnd
+		out[5], out[6], out[7] = float64(r.Governs), r.NearEnd, r.FarEnd
 	})
 }
 

@@ -61,7 +61,7 @@ func (p *Plan) shortfall() []float64 {
 	out := make([]float64, len(p.Grid.Stock))
 	for i, s := range p.Grid.Stock {
 		out[i] = p.Job.Allowance + p.GridError - s
-		if out[i] < 1e-9 { // rounding
+		if math.Abs(out[i]) < 1e-9 { // rounding
 			out[i] = 0
 		}
 	}
@@ -147,12 +147,18 @@ func freeRun(used []bool) (start, length int) {
 
 const mostHandLayers = 40
 
-// handWeld lists what to lay by hand so that nothing stays short: the first
-// layer wherever anything is short, each next one where still more is.
+// handWeld lists what to lay by hand so that nothing stays short, and nothing is
+// left too close to call either: the first layer wherever it is not sure to clean
+// up, each next one where that is not enough. It is empty for a plan that
+// cleans up.
 func (p *Plan) handWeld(short []float64) ([]Patch, error) {
+	if p.CleansUp {
+		return nil, nil
+	}
 	var out []Patch
+	sure := 1e-9 - 1.001*bore.Coverage*p.Job.U
 	for layer := 1; ; layer++ {
-		areas := p.Grid.areas(short, float64(layer-1)*p.Job.HandLayer+1e-9)
+		areas := p.Grid.areas(short, float64(layer-1)*p.Job.HandLayer+sure)
 		if len(areas) == 0 {
 			return out, nil
 		}

@@ -20,10 +20,10 @@ func iiw(x []float64) Composition {
 
 func heatFunctions() []trade.Function {
 	return append(carbonFunctions(), trade.Plain(trade.Function{
-		Name: "weld.weldability", About: "Rough word for an IIW carbon equivalent: 0 excellent, 1 very good, 2 good, 3 fair, 4 poor.",
-		Formula: "≤ 0.35 % 0, ≤ 0.40 % 1, ≤ 0.45 % 2, ≤ 0.50 % 3, else 4",
+		Name: "weld.weldability", About: "Rough word for how a steel welds, from its IIW carbon equivalent.",
+		Formula: "to 0.35 % excellent, to 0.40 % very good, to 0.45 % good, to 0.50 % fair, else poor",
 		Params:  []trade.Param{limCE.Param("carbon_equivalent", "IIW carbon equivalent")},
-		Results: []trade.Result{trade.ResultOf("grade", "0 excellent to 4 poor", units.Number, "", units.Up)},
+		Results: []trade.Result{trade.WordOf("grade", "how well it welds", "excellent", "very good", "good", "fair", "poor")},
 		Source:  "a steel supplier's bands; guidance, no code", Example: "weld.weldability(percent(0.42))",
 	}, func(x []float64) (float64, error) {
 		v, err := WeldabilityOf(x[0])

@@ -1,0 +1,114 @@
+package main
+
+import (
+	"gudgeon/checklists"
+	"gudgeon/rules"
+	"gudgeon/units"
+	"gudgeon/web/sketch"
+)
+
+// preliftSheet draws as much of a lift as is known; false when that is nothing.
+func preliftSheet(report *checklists.Report, system units.System) (string, bool) {
+	d := liftDrawing{rules: report.Rules, system: system, note: firstAgainst(report, system)}
+	var drawings []*sketch.Drawing
+	for _, draw := range []func() *sketch.Drawing{d.slings, d.hanging, d.forks, d.table} {
+		if drawing := draw(); drawing != nil {
+			drawings = append(drawings, drawing)
+			d.note = "" // once is enough
+		}
+	}
+	if len(drawings) == 0 {
+		return "", false
+	}
+	title := report.Progress.Part
+	if title == "" {
+		title = report.Procedure.Title
+	}
+	return sketch.Sheet(title, "Verdict: "+report.Verdict.String()+".", drawings...), true
+}
+
+// firstAgainst is the first thing that stops the lift, or cautions.
+func firstAgainst(report *checklists.Report, system units.System) string {
+	for _, v := range []rules.Verdict{rules.Stop, rules.Caution} {
+		for i := range report.Rules.Results {
+			if report.Rules.Results[i].Verdict == v {
+				return capital(v.String()) + ": " + says(report.Rules, i, system)
+			}
+		}
+	}
+	return ""
+}
+
+type liftDrawing struct {
+	rules  *rules.Report
+	system units.System
+	note   string
+}
+
+// numbers gives SI numbers by name; false when one of them is not known.
+func (d *liftDrawing) numbers(names ...string) ([]float64, bool) {
+	list := make([]float64, len(names))
+	for i, name := range names {
+		x, ok := d.rules.Number(name)
+		if !ok {
+			return nil, false
+		}
+		list[i] = x
+	}
+	return list, true
+}
+
+func (d *liftDrawing) is(name, word string) bool { return d.rules.Text(name, d.system) == word }
+
+// slings draws the legs with their angles; the rules know the pull of the
+// hardest leg only, so that stands in the note.
+func (d *liftDrawing) slings() *sketch.Drawing {
+	x, ok := d.numbers("part_weight", "leg_angle")
+	if !ok || !d.is("by_crane", "yes") {
+		return nil
+	}
+	legs := []sketch.Leg{{Angle: x[1]}}
+	if d.is("spread_legs", "yes") {
+		near, ok := d.numbers("near_angle")
+		if !ok {
+			return nil
+		}
+		legs = append(legs, sketch.Leg{Angle: near[0]})
+	}
+	note := d.note
+	if pull := d.rules.Text("leg_load", d.system); pull != "" {
+		note = "The leg that pulls hardest takes " + pull + ". " + note
+	}
+	return sketch.Slings(sketch.Rig{Weight: x[0], Legs: legs, Note: note, Units: d.system})
+}
+
+func (d *liftDrawing) hanging() *sketch.Drawing {
+	x, ok := d.numbers("lug_offset", "lug_height", "part_length", "hang.tilt", "hang.drop", "hang.move")
+	if !ok || !d.is("hitch", "one leg") {
+		return nil
+	}
+	return sketch.Hanging(sketch.Hung{
+		LugOffset: x[0], LugHeight: x[1], Length: x[2], Tilt: x[3], Drop: x[4], Move: x[5], Note: d.note, Units: d.system,
+	})
+}
+
+func (d *liftDrawing) forks() *sketch.Drawing {
+	x, ok := d.numbers("part_weight", "load_centre", "truck_rating", "rating_centre", "truck_capacity", "fork_length")
+	if !ok || !d.is("by_forks", "yes") {
+		return nil
+	}
+	return sketch.ForkLoad(sketch.Carried{
+		Weight: x[0], LoadCentre: x[1], Rating: x[2], RatingCentre: x[3], Capacity: x[4], ForkLength: x[5], Note: d.note, Units: d.system,
+	})
+}
+
+func (d *liftDrawing) table() *sketch.Drawing {
+	x, ok := d.numbers("part_weight", "table_rating", "table_platform_half", "table_base_half", "table_offset", "table.near_end", "table.far_end", "table_end_rating")
+	if !ok || !d.is("by_table", "yes") {
+		return nil
+	}
+	return sketch.TableLoad(sketch.OnTable{
+		Weight: x[0], Rating: x[1], PlatformHalf: x[2], BaseHalf: x[3], Offset: x[4], NearEnd: x[5], FarEnd: x[6], EndRating: x[7],
+		Note: d.note, Units: d.system,
+	})
+}
