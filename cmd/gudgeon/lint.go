@@ -45,6 +45,9 @@ func count(n int, what string) string {
 	if n == 1 {
 		return "1 " + what
 	}
+	if strings.HasSuffix(what, "ch") {
+		what += "e"
+	}
 	return fmt.Sprintf("%d %ss", n, what)
 }
 
