@@ -39,4 +39,4 @@ CHECKED = $(addprefix ./trade/,bar bore fit lift press setup truck weld) ./units
 checks:
 	go test $(CHECKED) -run "Checks|Sizes" -update
 	@if command -v ccx >/dev/null; then go test -count=1 ./trade/internal/finiteelement -ccx "$$(command -v ccx)" -update; fi
-	go test ./internal/outside -update
+	go test ./trade/outside -update

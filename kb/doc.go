@@ -18,6 +18,6 @@
 //
 // [Shipped] gives the notes inside the program, [Load] reads a shop's own, and
 // [Overlay] lays the second over the first. Reading is strict: a key that is
-// not known, or a date that is none, is a [Mistake] with file, line, column and
-// what to do about it, and all mistakes are reported at once.
+// not known, or a date that is none, is a source.Error with file, line, column
+// and what to do about it, and all mistakes are reported at once.
 package kb

@@ -5,6 +5,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/require"
+
+	"gudgeon/rules/source"
 )
 
 func FuzzParse(f *testing.F) {
@@ -16,17 +18,17 @@ func FuzzParse(f *testing.F) {
 	f.Add([]byte("---\nmeasured: {a: {b: c}}\n<<: x\n---\n"))
 	f.Add([]byte("---\ntitle: |\n\t- \xff\n---\n"))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		n, err := Parse("a.md", data)
+		n, err := parseText("a.md", string(data))
 		if err == nil {
 			requireWhole(t, n)
 			return
 		}
-		var m *Mistakes
-		require.ErrorAs(t, err, &m)
-		require.NotEmpty(t, m.List)
-		for _, one := range m.List {
-			require.NotEmpty(t, one.Do)
-			require.GreaterOrEqual(t, one.Line, 0)
+		var list source.Errors
+		require.ErrorAs(t, err, &list)
+		require.NotEmpty(t, list)
+		for _, one := range list {
+			require.NotEmpty(t, one.What)
+			require.GreaterOrEqual(t, one.Pos.Line, 0)
 			require.True(t, utf8.ValidString(one.Error()))
 		}
 	})

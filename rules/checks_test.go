@@ -3,7 +3,7 @@ package rules
 import (
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 // TestChecks holds the propagation of uncertainty against the worked example of

@@ -179,7 +179,7 @@ func tradePackages(t *testing.T) []string {
 		if err != nil || !d.IsDir() || path == "." {
 			return err
 		}
-		if d.Name() == "internal" || d.Name() == "testdata" {
+		if slices.Contains([]string{"internal", "testdata", "outside"}, d.Name()) {
 			return filepath.SkipDir
 		}
 		dirs = append(dirs, path)

@@ -11,7 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 // TestSizes compares every unit with the definitions of GNU units 2.22

@@ -89,9 +89,9 @@ func (s *settings) notes() ([]kb.Note, error) {
 	if _, err := fs.Stat(os.DirFS(own), "kb"); err != nil {
 		return notes, nil // a shop need not have notes of its own
 	}
-	mine, err := kb.Load(os.DirFS(dir))
+	mine, err := kb.Load(os.DirFS(dir), dir)
 	if err != nil {
-		return nil, dataError{err}
+		return nil, err
 	}
 	return kb.Overlay(notes, mine), nil
 }

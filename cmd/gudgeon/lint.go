@@ -81,7 +81,7 @@ func (s *settings) lintFile(path string) error {
 		return err
 	}
 	if strings.EqualFold(filepath.Ext(path), ".md") {
-		_, err := kb.Parse(path, []byte(f.Text))
+		_, err := kb.Parse(f)
 		return err
 	}
 	kind, err := kindOfFile(f)

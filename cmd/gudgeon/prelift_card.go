@@ -121,7 +121,7 @@ func (c *card) table(uses []use) {
 		return
 	}
 	c.gap()
-	c.line("%s", c.bold("  "+left("WHAT CARRIES IT, FROM THE TOP DOWN", elementWidth)+right("LOAD", loadWidth)+right("CAPACITY", capacityWidth)+right("USED", useWidth)))
+	c.line("%s", c.bold("  "+left("WHAT CARRIES IT", elementWidth)+right("LOAD", loadWidth)+right("CAPACITY", capacityWidth)+right("USED", useWidth)))
 	for _, u := range uses {
 		c.use(u)
 	}

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"math"
+
 	"gudgeon/checklists"
 	"gudgeon/rules"
 	"gudgeon/units"
@@ -60,11 +62,14 @@ func (d *liftDrawing) numbers(names ...string) ([]float64, bool) {
 
 func (d *liftDrawing) is(name, word string) bool { return d.rules.Text(name, d.system) == word }
 
+// flattestLeg is the flattest leg that package sketch can draw: 5 degrees.
+const flattestLeg = math.Pi / 36
+
 // slings draws the legs with their angles; the rules know the pull of the
 // hardest leg only, so that stands in the note.
 func (d *liftDrawing) slings() *sketch.Drawing {
 	x, ok := d.numbers("part_weight", "leg_angle")
-	if !ok || !d.is("by_crane", "yes") {
+	if !ok || !d.is("by_crane", "yes") || x[1] < flattestLeg {
 		return nil
 	}
 	legs := []sketch.Leg{{Angle: x[1]}}
@@ -82,13 +87,16 @@ func (d *liftDrawing) slings() *sketch.Drawing {
 	return sketch.Slings(sketch.Rig{Weight: x[0], Legs: legs, Note: note, Units: d.system})
 }
 
+// hanging draws the part on its one lug. The reading says how far the lug is
+// off, not to which side, so the nearer end is called A.
 func (d *liftDrawing) hanging() *sketch.Drawing {
 	x, ok := d.numbers("lug_offset", "lug_height", "part_length", "hang.tilt", "hang.drop", "hang.move")
 	if !ok || !d.is("hitch", "one leg") {
 		return nil
 	}
 	return sketch.Hanging(sketch.Hung{
-		LugOffset: x[0], LugHeight: x[1], Length: x[2], Tilt: x[3], Drop: x[4], Move: x[5], Note: d.note, Units: d.system,
+		LugOffset: x[0], LugHeight: x[1], Length: x[2], Tilt: x[3], Drop: x[4], Move: x[5],
+		Note: "A is the end that the lug is nearer to. " + d.note, Units: d.system,
 	})
 }
 

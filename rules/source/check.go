@@ -87,5 +87,6 @@ func (f *File) checkShape() error {
 }
 
 func (f *File) tooMuch(at Pos, what, hint string) error {
+	at.Column = max(at.Column, 1)
 	return &Error{File: f.Name, Pos: at, Line: f.Line(at.Line), Width: 1, What: what, Hint: hint}
 }

@@ -1,6 +1,7 @@
 package source
 
 import (
+	"errors"
 	"fmt"
 	"reflect"
 	"strings"
@@ -75,11 +76,18 @@ func Parse(f *File) (Node, error) {
 
 func syntaxError(f *File, err error) error {
 	var at goyaml.Error
-	if e, ok := err.(goyaml.Error); ok {
-		at = e
-		return errorAt(f, at.GetToken(), "the YAML cannot be read: "+at.GetMessage(), "")
+	if !errors.As(err, &at) {
+		return &Error{File: f.Name, What: "the YAML cannot be read: " + err.Error()}
 	}
-	return &Error{File: f.Name, What: "the YAML cannot be read: " + err.Error()}
+	what := at.GetMessage()
+	switch {
+	case strings.HasPrefix(what, "mapping key ") && strings.Contains(what, "already defined"):
+		key, _, _ := strings.Cut(strings.TrimPrefix(what, "mapping key "), " already defined")
+		return errorAt(f, at.GetToken(), key+" is given twice", "keep one of them")
+	case strings.Contains(what, "mapping value is not allowed"):
+		return errorAt(f, at.GetToken(), "the YAML cannot be read: a colon is in the way", `put quotes round a value that holds ": " or " #"`)
+	}
+	return errorAt(f, at.GetToken(), "the YAML cannot be read: "+what, "")
 }
 
 func errorAt(f *File, t *token.Token, what, hint string) *Error {
@@ -137,6 +145,17 @@ func (n Node) IsEmpty() bool {
 		return strings.TrimSpace(node.Value.Value) == ""
 	}
 	return false
+}
+
+// holdsNothing reports whether n is empty, or a list or table without entries.
+func (n Node) holdsNothing() bool {
+	switch node := n.node.(type) {
+	case *ast.SequenceNode:
+		return len(node.Values) == 0
+	case *ast.MappingNode:
+		return len(node.Values) == 0
+	}
+	return n.IsEmpty()
 }
 
 // Text reads n as one value, exactly as it was written.
@@ -319,7 +338,7 @@ func (n Node) decodeStruct(v reflect.Value, report *Report) {
 			continue
 		}
 		given[pair.Key.Value] = true
-		if _, required := tagOf(v.Type().Field(i)); required && pair.Value.IsEmpty() {
+		if _, required := tagOf(v.Type().Field(i)); required && pair.Value.holdsNothing() {
 			report.At(pair.Key, fmt.Sprintf("%q has nothing behind it", pair.Key.Value), "")
 			continue
 		}

@@ -54,6 +54,10 @@ func TestDecodeRefuses(t *testing.T) {
 		{"sharp: yes\n", "tool.yaml:1:1: \"name\" is missing\n  1 | sharp: yes\n    | ^^^^^\n  add the line name: …"},
 		{"name:\n", "tool.yaml:1:1: \"name\" has nothing behind it\n  1 | name:\n    | ^^^^"},
 		{"name: x\nsharp: perhaps\n", "tool.yaml:2:8: yes or no is expected here\n  2 | sharp: perhaps\n    |        ^^^^^^^"},
+		{"name: two: colons\n", "tool.yaml:1:7: the YAML cannot be read: a colon is in the way\n  1 | name: two: colons\n    |       ^^^\n  put quotes round a value that holds \": \" or \" #\""},
+		{"name: x\nname: y\n", "tool.yaml:2:1: \"name\" is given twice\n  2 | name: y\n    | ^^^^\n  keep one of them"},
+		{"name: x\nparts:\n  a: {size: 1}\n  a: {size: 2}\n", "tool.yaml:4:3: \"a\" is given twice\n  4 |   a: {size: 2}\n    |   ^\n  keep one of them"},
+		{"name: x\nuses: [}\n", "tool.yaml:2:7: the YAML cannot be read: sequence end token ']' not found\n  2 | uses: [}\n    |       ^"},
 		{"name: [a, b]\n", "tool.yaml:1:7: one value is expected here\n  1 | name: [a, b]\n    |       ^"},
 		{"name: x\nuses: {a: b}\n", "tool.yaml:2:7: a list is expected here\n  2 | uses: {a: b}\n    |       ^\n  write it as [one, two] or as lines that start with -"},
 		{"name: &n x\n", "tool.yaml:1:7: anchors, aliases and tags are not used here\n  1 | name: &n x\n    |       ^\n  write the value out"},
@@ -63,10 +67,10 @@ func TestDecodeRefuses(t *testing.T) {
 		{"name: \"\xff\"\n", "tool.yaml:1:8: there is a byte here that is not UTF-8 text\n  1 | name: \"\ufffd\"\n    |        ^\n  save the file as UTF-8 in your editor"},
 		{"name: a\x00b\n", "tool.yaml:1:8: there is a control character (U+0000) here\n  1 | name: a\ufffdb\n    |        ^\n  delete the character"},
 		{"name: a\x1b[31mb\n", "tool.yaml:1:8: there is a control character (U+001B) here\n  1 | name: a\ufffd[31mb\n    |        ^\n  delete the character"},
-		{"name: \"\\e[31m\"\n", "tool.yaml:1:7: a control character is written here\n  1 | name: \"\\e[31m\"\n    |       ^^^^^^^^\n  take it out"},
+		{"name: \"\\e[31m\"\n", "tool.yaml:1:7: a control character is written here\n  1 | name: \"\\e[31m\"\n    |       ^^^^^\n  take it out"},
 		{"name: ''\n", "tool.yaml:1:1: \"name\" has nothing behind it\n  1 | name: ''\n    | ^^^^"},
 		{"name: " + strings.Repeat("[", 41), "tool.yaml:1:47: brackets are nested too deeply\n  1 | name: " + strings.Repeat("[", 41) + "\n    |                                               ^"},
-		{"name: x\nuses: [" + strings.Repeat("a,\n", 20001) + "]", "tool.yaml:10002:2: the file has more than 20000 lines and commas\n  10002 | a,\n        |  ^\n  split it, or check that it is the right file"},
+		{"name: x\nuses: [" + strings.Repeat("a,\n", 20001) + "]", "tool.yaml:10002:1: the file has more than 20000 lines and commas\n  10002 | a,\n        | ^\n  split it, or check that it is the right file"},
 		{strings.Repeat("a", Largest+1), "tool.yaml: the file is larger than 1024 KiB\n  split it, or check that it is the right file"},
 	} {
 		_, err := decode(c.text)

@@ -4,7 +4,7 @@ import (
 	"math"
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 func TestChecks(t *testing.T) { outside.Run(t, "bar", checks()) }

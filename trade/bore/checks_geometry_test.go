@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"math"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 // tiltChecks is the three-station bore: circles, line of centres, cylinder.

@@ -5,7 +5,7 @@ import (
 	"math"
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 const reference = "mpmath 1.2.1 and scipy 1.10.1"

@@ -3,7 +3,7 @@ package fit
 import (
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 func TestChecks(t *testing.T) { outside.Run(t, "fit", checks()) }

@@ -1,6 +1,6 @@
 package lift
 
-import "gudgeon/internal/outside"
+import "gudgeon/trade/outside"
 
 const (
 	srcLugSheet  = "unsigned lug sheet to ASME BTH-1-2005, https://id.scribd.com/document/355418702/Lug-Design-R4-xls"

@@ -3,8 +3,8 @@ package lift
 import (
 	"testing"
 
-	"gudgeon/internal/outside"
 	"gudgeon/trade"
+	"gudgeon/trade/outside"
 )
 
 const (

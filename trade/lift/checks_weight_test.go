@@ -1,6 +1,6 @@
 package lift
 
-import "gudgeon/internal/outside"
+import "gudgeon/trade/outside"
 
 func weightChecks() []outside.Check {
 	const (

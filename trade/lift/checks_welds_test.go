@@ -3,7 +3,7 @@ package lift
 import (
 	"math"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 const (

@@ -5,7 +5,7 @@ import (
 	"math"
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 )
 
 func TestChecks(t *testing.T) { outside.Run(t, "press", checks()) }

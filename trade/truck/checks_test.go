@@ -3,7 +3,7 @@ package truck
 import (
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"

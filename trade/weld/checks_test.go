@@ -6,7 +6,7 @@ import (
 	"math"
 	"testing"
 
-	"gudgeon/internal/outside"
+	"gudgeon/trade/outside"
 	"gudgeon/units"
 )
 

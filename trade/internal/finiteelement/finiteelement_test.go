@@ -11,9 +11,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"gudgeon/internal/outside"
 	"gudgeon/trade"
 	"gudgeon/trade/lift"
+	"gudgeon/trade/outside"
 	"gudgeon/trade/press"
 )
 
