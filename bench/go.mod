@@ -3,14 +3,22 @@ module gudgeon/bench
 go 1.26.0
 
 require (
+	cel.dev/cel-go v0.33.2
+	github.com/expr-lang/expr v1.17.8
 	github.com/stretchr/testify v1.12.1
 	gudgeon v0.0.0
 )
 
 require (
-	github.com/expr-lang/expr v1.17.8 // indirect
+	cel.dev/expr v0.25.1 // indirect
+	github.com/antlr4-go/antlr/v4 v4.13.1 // indirect
 	github.com/goccy/go-yaml v1.19.2 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
+	golang.org/x/exp v0.0.0-20240823005443-9b4947da3948 // indirect
+	golang.org/x/text v0.22.0 // indirect
+	google.golang.org/genproto/googleapis/api v0.0.0-20240826202546-f6391c0de4c7 // indirect
+	google.golang.org/genproto/googleapis/rpc v0.0.0-20240826202546-f6391c0de4c7 // indirect
+	google.golang.org/protobuf v1.36.10 // indirect
 )
 
 replace gudgeon => ../

@@ -54,7 +54,7 @@ func (s *Set) Evaluate(readings Readings) *Report {
 	r.work()
 	r.Results = make([]Result, len(s.Rules))
 	for i, rule := range s.Rules {
-		r.Results[i] = r.rule(rule)
+		r.decide(rule, &r.Results[i])
 		r.Verdict = Worse(r.Verdict, r.Results[i].Verdict)
 	}
 	r.collectWaiting()
@@ -188,30 +188,39 @@ func (f *frame) work(v *Value) {
 	}
 }
 
+// rule is the outcome of one rule.
 func (r *Report) rule(rule *Rule) Result {
-	out := Result{Rule: rule, Use: math.NaN()}
+	var out Result
+	r.decide(rule, &out)
+	return out
+}
+
+// decide fills in the outcome of one rule.
+func (r *Report) decide(rule *Rule, out *Result) {
+	out.Rule, out.Use = rule, math.NaN()
 	if rule.whenTree != nil {
 		// A rule is left out only when its when is sure not to hold.
 		switch rule.whenTree.judge(r.states, false).outcome {
 		case passes:
 			out.Verdict = NotNeeded
-			return out
+			return
 		case unknown:
-			return r.undecided(out, rule.whenTree)
+			r.undecided(out, rule.whenTree)
+			return
 		}
 	}
 	j := rule.checkTree.judge(r.states, true)
 	if j.outcome == unknown {
-		return r.undecided(out, rule.checkTree)
+		r.undecided(out, rule.checkTree)
+		return
 	}
-	out.leaf, out.Use = j.leaf, j.use
+	out.leaf, out.Use = j.leaf, j.use()
 	if j.hasMargin() {
-		r.addMargin(&out, j)
+		r.addMargin(out, j)
 	}
 	out.Verdict = rule.verdict(j.outcome)
 	out.TooClose = j.outcome == close
 	out.Noted = rule.Level == LevelNote && j.outcome != passes
-	return out
 }
 
 // verdict is what an outcome means under this rule. Too close to call is a
@@ -228,14 +237,17 @@ func (rule *Rule) verdict(o outcome) Verdict {
 
 func (r *Report) addMargin(out *Result, j judgement) {
 	state := &r.states[j.leaf.index]
-	out.HasMargin, out.Margin = true, j.margin
+	out.HasMargin, out.Margin = true, j.margin()
+	if state.variance == 0 {
+		return
+	}
 	out.U, out.NonLinear = state.U(), state.nonLinear()
 	out.Dominant, out.DominantU = state.top, coverage*math.Sqrt(state.topPart)
 }
 
 // undecided says why a rule has no outcome: a calculation refused its inputs,
 // which is at least as bad as the rule's level, or readings are missing.
-func (r *Report) undecided(out Result, tree *verdictTree) Result {
+func (r *Report) undecided(out *Result, tree *verdictTree) {
 	m := &search{report: r, states: r.states, missing: map[*ReadingDef]bool{}}
 	m.tree(tree)
 	out.Missing = r.set.namesOf(m.missing)
@@ -248,7 +260,6 @@ func (r *Report) undecided(out Result, tree *verdictTree) Result {
 		out.Missing = nil
 		out.Verdict = Worse(Caution, out.Rule.Level.verdict())
 	}
-	return out
 }
 
 func (s *Set) namesOf(set map[*ReadingDef]bool) []string {

@@ -23,6 +23,7 @@ type leaf struct {
 	index        int // in the leafStates of its set or condition
 	small, large numeric
 	condition    numeric // of a yes/no or a choice; nil for a comparison
+	hasUse       bool    // demand over capacity means something here
 }
 
 func (l *leaf) hasMargin() bool { return l.condition == nil }
@@ -56,15 +57,20 @@ func (l *leaf) work(f *frame, s *leafState) {
 }
 
 // use is demand over capacity: the part of what is allowed that is taken up. It
-// has no meaning where either is negative or the limit is zero, for a
-// temperature, and where a size must only be reached: there >= asks for a
-// capacity only when it compares loads.
+// has no meaning where either is negative or the limit is zero.
 func (l *leaf) use(small, large float64) float64 {
-	kind := l.n.args[0].typ.printKind()
-	if small < 0 || large <= 0 || kind == units.Temperature || l.n.flipped && !isLoad(kind) {
+	if !l.hasUse || small < 0 || large <= 0 {
 		return math.NaN()
 	}
 	return small / large
+}
+
+// hasUse reports whether the use of a comparison means anything. It does not for
+// a temperature, and where a size must only be reached: there >= asks for a
+// capacity only when it compares loads.
+func hasUse(n *node) bool {
+	kind := n.args[0].typ.printKind()
+	return kind != units.Temperature && (!n.flipped || isLoad(kind))
 }
 
 func isLoad(k units.Kind) bool {
@@ -97,6 +103,7 @@ func (c *compiler) tree(n *node, leaves *[]*leaf) *verdictTree {
 	*leaves = append(*leaves, l)
 	if n.op == opLess || n.op == opLessEq {
 		l.small, l.large = c.compile(n.args[0]), c.compile(n.args[1])
+		l.hasUse = hasUse(n)
 	} else {
 		l.condition = c.compile(n)
 	}
@@ -106,10 +113,25 @@ func (c *compiler) tree(n *node, leaves *[]*leaf) *verdictTree {
 // judgement is the outcome of a check with the leaf that governs it.
 type judgement struct {
 	outcome outcome
+	wanted  bool // false where the leaf stands under a not
 	leaf    *leaf
-	margin  float64 // of the leaf, the way it is wanted
-	scale   float64
-	use     float64
+	state   *leafState
+}
+
+// margin is that of the leaf, the way it is wanted.
+func (j judgement) margin() float64 {
+	if j.wanted {
+		return j.state.margin
+	}
+	return -j.state.margin
+}
+
+// use is that of the leaf; a limit that must be passed has none.
+func (j judgement) use() float64 {
+	if j.wanted || !j.hasMargin() {
+		return j.state.use
+	}
+	return math.NaN()
 }
 
 // judge decides a check. wanted is false under a not.
@@ -130,27 +152,22 @@ func (t *verdictTree) judge(states []leafState, wanted bool) judgement {
 		case fails:
 			return t.args[2].judge(states, wanted)
 		}
-		return judgement{use: math.NaN()}
+		return judgement{}
 	}
 	return t.leaf.judge(&states[t.leaf.index], t.op == opLessEq, wanted)
 }
 
 func (l *leaf) judge(s *leafState, orEqual, wanted bool) judgement {
-	j := judgement{leaf: l, margin: s.margin, scale: s.scale, use: s.use}
-	if s.margin != s.margin {
-		return j
-	}
-	if !l.hasMargin() {
+	j := judgement{leaf: l, state: s, wanted: wanted}
+	switch {
+	case s.margin != s.margin:
+	case l.hasMargin():
+		j.outcome = s.decide(j.margin(), s.scale, orEqual == wanted)
+	case (s.margin == 1) == wanted:
+		j.outcome = passes
+	default:
 		j.outcome = fails
-		if (s.margin == 1) == wanted {
-			j.outcome = passes
-		}
-		return j
 	}
-	if !wanted {
-		j.margin, j.use, orEqual = -s.margin, math.NaN(), !orEqual
-	}
-	j.outcome = s.decide(j.margin, j.scale, orEqual)
 	return j
 }
 
@@ -163,7 +180,7 @@ func (u *uncertainty) decide(margin, scale float64, orEqual bool) outcome {
 	switch {
 	case touching && !orEqual, !touching && margin < 0:
 		return fails
-	case u.U() > 0 && margin <= u.U():
+	case u.variance > 0 && margin <= u.U():
 		return close
 	}
 	return passes
@@ -208,12 +225,12 @@ func tighter(a, b judgement) judgement {
 	if !a.hasMargin() || !b.hasMargin() {
 		return pick(a, b, a.hasMargin() || !b.hasMargin())
 	}
-	return pick(a, b, a.margin*b.scale <= b.margin*a.scale)
+	return pick(a, b, a.margin()*b.state.scale <= b.margin()*a.state.scale)
 }
 
 func looser(a, b judgement) judgement {
 	if !a.hasMargin() || !b.hasMargin() {
 		return pick(a, b, a.hasMargin() || !b.hasMargin())
 	}
-	return pick(a, b, a.margin*b.scale >= b.margin*a.scale)
+	return pick(a, b, a.margin()*b.state.scale >= b.margin()*a.state.scale)
 }

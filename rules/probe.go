@@ -69,8 +69,8 @@ func (p *probe) move(moves []move) {
 		}
 		p.rework(m.def)
 	}
-	for i := range p.report.states {
-		p.report.states[i].uncertainty = p.surveys[i]
+	for _, l := range p.rule.leaves {
+		p.report.states[l.index].uncertainty = p.surveys[l.index]
 	}
 }
 

@@ -14,6 +14,7 @@ type frame struct {
 	scratch []float64 // arguments and results of calls
 	tables  []trade.Survey
 	err     error // the first refusal of a trade function since it was cleared
+	key     []byte
 }
 
 // numeric works out a number, or NaN when something it needs is not known.
@@ -155,6 +156,7 @@ func (c *compiler) call(n *node) (run func(f *frame) bool, results int) {
 	if hasSurvey {
 		c.tables += len(args)
 	}
+	var known memory
 	return func(f *frame) bool {
 		x := f.scratch[in : in+len(args) : in+len(args)]
 		for i, a := range args {
@@ -172,7 +174,7 @@ func (c *compiler) call(n *node) (run func(f *frame) bool, results int) {
 			}
 		}
 		y := f.scratch[out : out+len(fn.Results)]
-		if err := fn.Call(call, y); err != nil {
+		if err := known.call(f, fn, call, y); err != nil {
 			f.refuse(err)
 			return false
 		}

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"maps"
 	"math"
 
 	"gudgeon/trade"
@@ -40,44 +41,67 @@ type column struct {
 	margins   []*leaf
 }
 
-// buildColumns finds, for every reading, what must be worked out again when it
-// changes.
+// buildColumns finds, for every reading that anything hangs on, what must be
+// worked out again when it changes.
 func (s *Set) buildColumns() {
+	all := map[*ReadingDef]*column{}
+	for _, d := range s.Readings {
+		all[d] = &column{def: d}
+	}
+	needed := s.spreadLeaves(all)
+	for _, v := range s.Values {
+		for d := range s.dependenciesOf(v.expr.root).readings {
+			c := all[d]
+			c.values = append(c.values, v)
+			if needed[c][v] {
+				c.toMargins = append(c.toMargins, v)
+			}
+		}
+	}
 	s.columns = nil
 	for _, d := range s.Readings {
-		c := column{def: d}
-		needed := &dependencies{set: s, readings: map[*ReadingDef]bool{}, values: map[*Value]bool{}}
-		for _, l := range s.leaves {
-			if !s.reads(l.n, d) {
-				continue
-			}
-			c.leaves = append(c.leaves, l)
-			if l.hasMargin() {
-				c.margins = append(c.margins, l)
-				needed.of(l.n)
-			}
+		if c := all[d]; len(c.leaves)+len(c.values) > 0 {
+			s.keepColumn(c)
 		}
-		width := 0
-		for _, v := range s.Values {
-			if !s.reads(v.expr.root, d) {
-				continue
-			}
-			c.values = append(c.values, v)
-			if needed.values[v] {
-				c.toMargins = append(c.toMargins, v)
-				width += v.width()
-			}
-		}
-		s.columns = append(s.columns, c)
-		s.savedWidth = max(s.savedWidth, width)
-		s.leavesWidth = max(s.leavesWidth, len(c.margins))
 	}
 }
 
-func (s *Set) reads(n *node, d *ReadingDef) bool {
+// spreadLeaves puts every leaf into the columns of its readings, and gives the
+// values that each column's margins are made of.
+func (s *Set) spreadLeaves(all map[*ReadingDef]*column) map[*column]map[*Value]bool {
+	needed := map[*column]map[*Value]bool{}
+	for _, l := range s.leaves {
+		deps := s.dependenciesOf(l.n)
+		for d := range deps.readings {
+			c := all[d]
+			c.leaves = append(c.leaves, l)
+			if !l.hasMargin() {
+				continue
+			}
+			c.margins = append(c.margins, l)
+			if needed[c] == nil {
+				needed[c] = map[*Value]bool{}
+			}
+			maps.Copy(needed[c], deps.values)
+		}
+	}
+	return needed
+}
+
+func (s *Set) keepColumn(c *column) {
+	width := 0
+	for _, v := range c.toMargins {
+		width += v.width()
+	}
+	s.columns = append(s.columns, *c)
+	s.savedWidth = max(s.savedWidth, width)
+	s.leavesWidth = max(s.leavesWidth, len(c.margins))
+}
+
+func (s *Set) dependenciesOf(n *node) *dependencies {
 	deps := &dependencies{set: s, readings: map[*ReadingDef]bool{}, values: map[*Value]bool{}}
 	deps.of(n)
-	return deps.readings[d]
+	return deps
 }
 
 // propagate finds the uncertainty of every margin by the law of propagation of
@@ -93,11 +117,10 @@ func (r *Report) propagate() {
 func (r *Report) propagateReadings() {
 	for i := range r.set.columns {
 		c := &r.set.columns[i]
-		reading, ok := r.readings[c.def.Name]
-		if !ok || len(c.margins) == 0 || reading.Survey != nil {
+		if c.def.Kind == units.Survey || !r.hasMargins(c) {
 			continue
 		}
-		if u := r.set.standardU(c.def, reading); u > 0 && r.frame.x[c.def.slot] == r.frame.x[c.def.slot] {
+		if u := r.set.standardU(c.def, r.readings[c.def.Name]); u > 0 {
 			r.propagateReading(c, u)
 		}
 	}
@@ -106,10 +129,24 @@ func (r *Report) propagateReadings() {
 func (r *Report) propagateSurveys() {
 	for i := range r.set.columns {
 		c := &r.set.columns[i]
-		if reading, ok := r.readings[c.def.Name]; ok && len(c.margins) > 0 && reading.Survey != nil {
-			r.propagateSurvey(c, reading)
+		if c.def.Kind == units.Survey && r.hasMargins(c) {
+			r.propagateSurvey(c, r.readings[c.def.Name])
 		}
 	}
+}
+
+// hasMargins reports whether a reading is known and some known margin hangs on
+// it: without one there is nothing to add an uncertainty to.
+func (r *Report) hasMargins(c *column) bool {
+	if x := r.frame.x[c.def.slot]; x != x {
+		return false
+	}
+	for _, l := range c.margins {
+		if m := r.states[l.index].margin; m == m {
+			return true
+		}
+	}
+	return false
 }
 
 // standardU is a reading's standard uncertainty: the one typed with it, or that
@@ -133,6 +170,9 @@ func (s *Set) instrumentU(d *ReadingDef, reading Reading, k units.Kind, x float6
 	with := reading.With
 	if with == "" {
 		with = d.With
+	}
+	if with == "" {
+		return 0
 	}
 	if i, ok := s.library.Instruments.Find(with, k); ok {
 		return i.U(x)

@@ -9,8 +9,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-func named(t testing.TB, name string) Unit {
-	t.Helper()
+func named(t require.TestingT, name string) Unit {
+
 	u, ok := Named(name)
 	require.True(t, ok, name)
 	return u

@@ -35,7 +35,8 @@ func ShopValue(x float64, u Unit, fractions, up bool, change float64, fineness i
 	if fractions {
 		return u.ToSI(v), attach(fraction(v), u)
 	}
-	return u.ToSI(v), ShowDigits(u.ToSI(v), u, Nearest, 1)
+	places := max(0, -int(math.Floor(math.Log10(step)+1e-9))) // as many as the step needs
+	return u.ToSI(v), attach(group(round(v, places, Nearest)), u)
 }
 
 func roundingTo(up bool) Rounding {

@@ -1,6 +1,7 @@
 package boresurvey
 
 import (
+	"fmt"
 	"math"
 
 	"gudgeon/rules/source"
@@ -91,9 +92,7 @@ const leastU = 0.05e-3 * 0.0254
 func (c *Centre) candidate() (bore.Candidate, error) {
 	s, err := bore.Survey(c.Sweep)
 	if err != nil {
-		var report source.Report
-		report.At(c.at, c.Name+": "+plainStation(err).Error(), "")
-		return bore.Candidate{}, report.Err()
+		return bore.Candidate{}, mistake(c.at, fmt.Errorf("%s: %w", c.Name, plainStation(err)))
 	}
 	st := &s.Stations[0]
 	xx, _, yy := st.Cov()

@@ -2,13 +2,11 @@ package boresurvey
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"strings"
 
 	"gudgeon/rules/source"
 	"gudgeon/trade/bore"
-	"gudgeon/units"
 )
 
 // Job is what a survey file holds, understood.
@@ -24,6 +22,12 @@ type Job struct {
 	Centres  []Centre
 	Plan     *PlanData // nil when the file has none
 
+	// The sections on the work itself; nil when the file has none.
+	Heat        *HeatData
+	WeldSurface *bore.Readings // swept from the bar, set on the true centre
+	Passes      *PassData
+	Finished    *FinishedData
+
 	places places
 }
 
@@ -35,8 +39,8 @@ type Dash struct {
 
 // places remembers where in the file a later mistake belongs.
 type places struct {
-	sweep, plan source.Text
-	stations    []stationText
+	sweep, plan, weldSurface source.Text
+	stations                 []stationText
 }
 
 type stationText struct {
@@ -56,6 +60,11 @@ type fileSource struct {
 	Diameters *tableSource   `yaml:"diameters"`
 	Centres   []centreSource `yaml:"centres"`
 	Plan      *planSource    `yaml:"plan"`
+
+	Heat        *heatSource     `yaml:"heat"`
+	WeldSurface *tableSource    `yaml:"weld surface"`
+	Passes      *passSource     `yaml:"passes"`
+	Finished    *finishedSource `yaml:"finished"`
 }
 
 // Read understands a survey file. All mistakes come back together.
@@ -84,7 +93,22 @@ func Read(f *source.File) (*Job, error) {
 		job.Plan = src.Plan.read(&report)
 		job.places.plan = src.Plan.first
 	}
+	job.readWork(&src, &report)
 	return job, report.Err()
+}
+
+// readWork reads the sections on welding, boring and inspecting.
+func (job *Job) readWork(src *fileSource, report *source.Report) {
+	if src.Heat != nil {
+		job.Heat = src.Heat.read(report)
+	}
+	job.readWeldSurface(src.WeldSurface, report)
+	if src.Passes != nil {
+		job.Passes = src.Passes.read(report)
+	}
+	if src.Finished != nil {
+		job.Finished = src.Finished.read(report)
+	}
 }
 
 // readDatum checks that the datum named is one that the file tells about.
@@ -113,41 +137,6 @@ const (
 	DatumWornBore = "worn bore"
 )
 
-// limits is the range of an input, SI.
-type limits struct{ low, high float64 }
-
-// check refuses a value outside the range, in the unit it was written in.
-func (in limits) check(m units.Measure) error {
-	if m.Value >= in.low && m.Value <= in.high {
-		return nil
-	}
-	show := func(x float64) string { return units.ShowIn(x, m.Unit, units.Nearest) }
-	return fmt.Errorf("%s is outside what makes sense here, %s to %s", show(m.Value), show(in.low), show(in.high))
-}
-
-func readLength(text source.Text, in limits, report *source.Report) float64 {
-	return readQuantity(units.Length, text, units.Unit{}, in, report).Value
-}
-
-// readQuantity reads one measure; an empty text gives none.
-func readQuantity(k units.Kind, text source.Text, bare units.Unit, in limits, report *source.Report) units.Measure {
-	if text.Value == "" {
-		return units.Measure{}
-	}
-	m, err := units.Parse(k, text.Value, bare)
-	if err == nil && m.HasLimits {
-		err = errors.New("one value is expected here, not limits")
-	}
-	if err == nil {
-		err = in.check(m)
-	}
-	if err != nil {
-		report.At(text, err.Error(), "")
-		return units.Measure{}
-	}
-	return m
-}
-
 // blame puts an error of the survey at the place in the file that it is about.
 func (job *Job) blame(err error) error {
 	at := job.places.sweep
@@ -160,6 +149,11 @@ func (job *Job) blame(err error) error {
 		}
 		err = station.Err
 	}
+	return mistake(at, err)
+}
+
+// mistake is an error at one place of the file.
+func mistake(at source.Text, err error) error {
 	var report source.Report
 	report.At(at, err.Error(), "")
 	return report.Err()

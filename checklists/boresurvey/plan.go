@@ -13,6 +13,7 @@ import (
 // PlanData is how the bore is meant to be built up. Zero means not given.
 type PlanData struct {
 	weld.Job
+	Size          Size    // Finish with its limits
 	BuildUpWithin float64 // how even the build-up is, k = 2, m
 	Process       weld.Process
 	ProcessNamed  bool
@@ -48,13 +49,16 @@ type patchSource struct {
 	Layer     source.Text `yaml:"layer"`
 }
 
-// thin is the range of anything measured on the radius.
-var thin = limits{0, 0.1}
+var (
+	thin      = limits{0, 0.1}   // anything measured on the radius, m
+	diameters = limits{0.005, 3} // of a bore, m
+)
 
 func (src *planSource) read(report *source.Report) *PlanData {
 	length := func(text source.Text, in limits) float64 { return readLength(text, in, report) }
 	p := &PlanData{BuildUpWithin: length(src.BuildUpWithin, thin)}
-	p.Finish = length(src.Finish, limits{0.005, 3})
+	p.Size = readSize(src.Finish, diameters, report)
+	p.Finish = p.Size.Nominal
 	p.Allowance = length(src.Allowance, limits{0, 0.02})
 	p.Truing = length(src.Truing, limits{0, 3})
 	p.Boss = length(src.Boss, limits{0, 6})
@@ -73,11 +77,7 @@ func (src *planSource) read(report *source.Report) *PlanData {
 		}
 	}
 	p.missing(src)
-	for _, t := range []source.Text{src.Finish, src.Truing, src.Allowance, src.Layer, src.Boss, src.Layers} {
-		if src.first.IsZero() {
-			src.first = t
-		}
-	}
+	src.first = firstOf(src.Finish, src.Truing, src.Allowance, src.Layer, src.Boss, src.Layers)
 	return p
 }
 

@@ -92,46 +92,59 @@ func (job *Job) readSweep(src *tableSource, report *source.Report) {
 	if src == nil {
 		return
 	}
-	g := readGauge(src.Unit, src.With, src.Within, report)
-	radius := readLength(src.SetRadius, limits{0, 1.5}, report)
-	g.reads(radius)
-	job.Readings.SetRadius = radius
-	cells, stations := readTable(src.Readings.Node, g, report)
-	job.places.stations = stations
+	in, dashes, stations := src.sweep(report)
+	job.Readings.Sweeps, job.Readings.SetRadius, job.Readings.LeaveOut = in.Sweeps, in.SetRadius, in.LeaveOut
+	job.Dashes, job.places.stations = dashes, stations
 	if len(stations) > 0 {
 		job.places.sweep = stations[0].text
 	}
+}
+
+// sweep reads a table of indicator readings, or of radii.
+func (src *tableSource) sweep(report *source.Report) (in bore.Readings, dashes []Dash, stations []stationText) {
+	g := readGauge(src.Unit, src.With, src.Within, report)
+	in.SetRadius = readLength(src.SetRadius, limits{0, 1.5}, report)
+	g.reads(in.SetRadius)
+	cells, stations := readTable(src.Readings.Node, g, report)
 	for _, c := range cells {
 		if c.missing {
-			job.Dashes = append(job.Dashes, Dash{c.z, c.clock})
+			dashes = append(dashes, Dash{c.z, c.clock})
 			continue
 		}
 		if c.struck {
-			job.Readings.LeaveOut = append(job.Readings.LeaveOut, len(job.Readings.Sweeps))
+			in.LeaveOut = append(in.LeaveOut, len(in.Sweeps))
 		}
-		job.Readings.Sweeps = append(job.Readings.Sweeps, c.point(g.u))
+		in.Sweeps = append(in.Sweeps, c.point(g.u))
 	}
+	return in, dashes, stations
 }
 
 func (job *Job) readDiameters(src *tableSource, report *source.Report) {
 	if src == nil {
 		return
 	}
+	list, stations := src.diameters(report)
+	job.Readings.Diameters = list
+	job.places.stations = append(job.places.stations, stations...)
+}
+
+// diameters reads a table of inside-micrometer or bore-gauge readings.
+func (src *tableSource) diameters(report *source.Report) (list trade.Survey, stations []stationText) {
 	if src.SetRadius.Value != "" {
 		report.At(src.SetRadius, "diameters have no set radius", "take it out, or write the table under sweep:")
 	}
 	g := readGauge(src.Unit, src.With, src.Within, report)
-	g.in, g.what = limits{0.005, 3}, "a diameter"
+	g.in, g.what = diameters, "a diameter"
 	cells, stations := readTable(src.Readings.Node, g, report)
-	job.places.stations = append(job.places.stations, stations...)
 	for _, c := range cells {
 		if c.struck {
 			report.At(c.text, "a diameter in brackets", "brackets leave an indicator reading out; take a wrong diameter away, or write -")
 		}
 		if !c.missing {
-			job.Readings.Diameters = append(job.Readings.Diameters, c.point(g.u))
+			list = append(list, c.point(g.u))
 		}
 	}
+	return list, stations
 }
 
 func (c *cell) point(u float64) trade.Point {

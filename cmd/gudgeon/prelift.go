@@ -65,8 +65,8 @@ Exit status: 0 go, 1 caution, 2 stop, 3 waiting for a reading, 64 wrong call,
 	p.given.register(cmd)
 	flags := cmd.Flags()
 	flags.BoolVar(&p.ask, "ask", false, "ask for what the flags or the file leave open")
-	flags.StringVar(&p.save, "save", "", "keep the readings in this file, for check, guide or prelift")
-	flags.StringVar(&p.sketch, "sketch", "", "draw the lift into this file, as SVG")
+	flags.StringVar(&p.save, "save", "", "keep the readings in this `FILE`, for check, guide or prelift")
+	flags.StringVar(&p.sketch, "sketch", "", "draw the lift into this `FILE`, as SVG")
 	flags.BoolVar(&s.json, "json", false, "print the report as JSON")
 	return cmd
 }

@@ -157,7 +157,7 @@ func (c *card) use(u use) {
 		mark = "> "
 	}
 	line := mark + left(name, elementWidth) + right(u.Load, loadWidth) + right(u.Capacity, capacityWidth) + right(percent(u.share), useWidth)
-	if u.judged {
+	if u.Verdict != rules.NotNeeded {
 		line += "  " + c.verdict(u.Verdict)
 	}
 	c.line("%s", line)
@@ -242,7 +242,8 @@ func (c *card) before() {
 			continue
 		}
 		if s.Step.Kind == checklists.Do && may {
-			c.labelled(2, "[ ] ", s.Step.Title+". "+s.Step.Do)
+			box := map[bool]string{false: "[ ] ", true: "[x] "}[s.State == checklists.Finished]
+			c.labelled(2, box, s.Step.Title+". "+s.Step.Do)
 		}
 		for _, text := range s.Step.Cautions {
 			c.labelled(2, "- ", text)

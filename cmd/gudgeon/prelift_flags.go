@@ -40,7 +40,7 @@ func (f *preliftFlags) register(cmd *cobra.Command) {
 	}
 	flags.StringVar(&f.reach, "reach", "", "how far out the balance point is, or the farthest lifting point")
 	flags.BoolVar(&f.clear, "clear", false, "everybody is out from under it and out of where it could swing, tip or roll")
-	flags.StringArrayVar(&f.set, "set", nil, "any reading of the checklist, as name=value; may be given many times")
+	flags.StringArrayVar(&f.set, "set", nil, "any reading of the checklist, as `name=value`; may be given many times")
 }
 
 // any reports whether an answer came with the call.

@@ -17,14 +17,13 @@ type use struct {
 	About    string        `json:"about,omitempty"`
 	Load     string        `json:"load,omitempty"`
 	Capacity string        `json:"capacity,omitempty"`
-	Share    *float64      `json:"use,omitempty"` // load over capacity
-	Verdict  rules.Verdict `json:"verdict"`
+	Share    *float64      `json:"use,omitempty"`     // load over capacity
+	Verdict  rules.Verdict `json:"verdict,omitempty"` // none where the rule was decided by another line
 	Rule     string        `json:"rule"`
 	Governs  bool          `json:"governs,omitempty"` // the element that decides, and its worst way of failing
 
-	share  float64 // the same; NaN where it has no meaning
-	judged bool    // the verdict is this line's own
-	grave  bool    // its rule can stop the lift
+	share float64 // the same; NaN where it has no meaning
+	grave bool    // its rule can stop the lift
 }
 
 // subjects name what a rule, or a record that it is judged by, is about. Others
@@ -83,13 +82,13 @@ func usesOfRule(r *rules.Report, i int, system units.System) []use {
 		if len(elements) > 1 {
 			id = e.Name
 		}
-		head := use{
-			Element: subject(id), Load: e.Load, Capacity: e.Capacity, share: e.Use,
-			Verdict: result.Verdict, judged: n == worst || result.Verdict == rules.Go,
+		head := use{Element: subject(id), Load: e.Load, Capacity: e.Capacity, share: e.Use}
+		if n == worst || result.Verdict == rules.Go {
+			head.Verdict = result.Verdict
 		}
 		list = append(list, head)
 		for _, m := range e.Modes {
-			list = append(list, use{Element: head.Element, Mode: m.Name, About: m.About, Capacity: m.Capacity, share: m.Use, Verdict: result.Verdict})
+			list = append(list, use{Element: head.Element, Mode: m.Name, About: m.About, Capacity: m.Capacity, share: m.Use})
 		}
 	}
 	if len(list) == 0 && result.HasMargin {
@@ -118,7 +117,7 @@ func worstOf(elements []rules.Element) int {
 // plainUse is the line of a rule that compares two figures; an angle has no use.
 func plainUse(r *rules.Report, i int, system units.System) use {
 	result := &r.Results[i]
-	u := use{Element: subject(result.Rule.ID), share: result.Use, Verdict: result.Verdict, judged: true}
+	u := use{Element: subject(result.Rule.ID), share: result.Use, Verdict: result.Verdict}
 	if r.MarginUnit(result, system).Kind == units.Ratio {
 		if names, ok := sidesOf[result.Rule.ID]; ok {
 			u.Load, u.Capacity = r.Text(names.load, system), r.Text(names.capacity, system)
@@ -160,13 +159,11 @@ func markGoverning(list []use) {
 // worseThan puts what stops the lift before what does not, then what is used up
 // more; a line without a use comes last of its kind.
 func (u use) worseThan(v use) bool {
-	if stops := u.stops(); stops != v.stops() {
+	if stops := u.Verdict == rules.Stop; stops != (v.Verdict == rules.Stop) {
 		return stops
 	}
 	return u.share > v.share || math.IsNaN(v.share) && !math.IsNaN(u.share)
 }
-
-func (u use) stops() bool { return u.judged && u.Verdict == rules.Stop }
 
 // percent rounds a use up, so that what is over its limit never reads 100 %.
 func percent(x float64) string {
