@@ -28,9 +28,12 @@ type checklistSource struct {
 	About    source.Text   `yaml:"about"`
 	Sheets   []source.Text `yaml:"sheets"`
 	Cautions []source.Text `yaml:"cautions"`
-	Steps    []stepSource  `yaml:"steps,required"`
+	Steps    []stepItem    `yaml:"steps,required"`
 
 	Examples []exampleSource `yaml:"examples"`
+
+	steps  []*stepSource  // in order, with those taken in
+	shared []*source.File // the files that steps were taken in from
 }
 
 type stepSource struct {
@@ -51,9 +54,9 @@ type stepSource struct {
 
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
-// readChecklist reads the form of a checklist; what its names mean is checked
-// when it is compiled.
-func readChecklist(f *source.File) (*checklistSource, error) {
+// readChecklist reads the form of a checklist and takes in the shared steps it
+// names; what its names mean is checked when it is compiled.
+func readChecklist(shelf Shelf, f *source.File) (*checklistSource, error) {
 	c := &checklistSource{}
 	if err := source.Decode(f, c); err != nil {
 		return nil, err
@@ -62,16 +65,26 @@ func readChecklist(f *source.File) (*checklistSource, error) {
 	if !idForm.MatchString(c.Name.Value) {
 		report.At(c.Name, "a checklist is named with small letters, digits and hyphens", "")
 	}
-	seen := map[string]bool{}
-	for _, s := range c.Steps {
-		s.check(&report)
-		if seen[s.ID.Value] {
-			report.At(s.ID, fmt.Sprintf("the step %s is there twice", s.ID.Value), "every step has an id of its own")
-		}
-		seen[s.ID.Value] = true
+	for i := range c.Steps {
+		c.take(shelf, &c.Steps[i], &report)
 	}
+	checkSteps(c.steps, &report)
 	return c, report.Err()
 }
+
+func checkSteps(steps []*stepSource, report *source.Report) {
+	seen := map[string]source.Text{}
+	for _, s := range steps {
+		s.check(report)
+		if first, twice := seen[s.ID.Value]; twice {
+			report.At(s.ID, fmt.Sprintf("the step %s is there twice", s.ID.Value), "every step has an id of its own; the other is "+place(first))
+		}
+		seen[s.ID.Value] = s.ID
+	}
+}
+
+// place says where a text stands.
+func place(t source.Text) string { return fmt.Sprintf("%s:%d", t.File().Name, t.Pos.Line) }
 
 func (s *stepSource) check(report *source.Report) {
 	if !idForm.MatchString(s.ID.Value) {

@@ -7,33 +7,58 @@ import (
 	"gudgeon/rules/source"
 )
 
+// Version is one version of a checklist, with the shelf that its shared steps
+// come from.
+type Version struct {
+	File  *source.File
+	Shelf Shelf
+}
+
 // Compare says in a foreman's words what differs between two versions of a
 // checklist, in the order of the steps.
-func Compare(old, newer *source.File) ([]string, error) {
-	a, err := readChecklist(old)
+func Compare(old, newer Version) ([]string, error) {
+	a, err := readChecklist(old.Shelf, old.File)
 	if err != nil {
 		return nil, err
 	}
-	b, err := readChecklist(newer)
+	b, err := readChecklist(newer.Shelf, newer.File)
 	if err != nil {
 		return nil, err
 	}
 	list := source.Compare("checklist "+b.Name.Value, *a, *b)
-	list = append(list, source.CompareNames("step", stepNames(a.Steps), stepNames(b.Steps))...)
-	for _, before := range a.Steps {
-		for _, after := range b.Steps {
+	return append(list, compareSteps(a.steps, b.steps)...), nil
+}
+
+// CompareShared does the same for two files of shared steps.
+func CompareShared(old, newer *source.File) ([]string, error) {
+	a, err := readShared(old)
+	if err != nil {
+		return nil, err
+	}
+	b, err := readShared(newer)
+	if err != nil {
+		return nil, err
+	}
+	list := source.Compare("steps of "+b.Name.Value, *a, *b)
+	return append(list, compareSteps(a.steps(), b.steps())...), nil
+}
+
+func compareSteps(old, newer []*stepSource) []string {
+	list := source.CompareNames("step", stepNames(old), stepNames(newer))
+	for _, before := range old {
+		for _, after := range newer {
 			if before.ID.Value == after.ID.Value {
-				list = append(list, source.Compare("step "+before.ID.Value, before, after)...)
+				list = append(list, source.Compare("step "+before.ID.Value, *before, *after)...)
 			}
 		}
 	}
-	return list, nil
+	return list
 }
 
-func stepNames(list []stepSource) []string {
+func stepNames(list []*stepSource) []string {
 	names := make([]string, len(list))
-	for i := range list {
-		names[i] = list[i].ID.Value
+	for i, s := range list {
+		names[i] = s.ID.Value
 	}
 	return names
 }

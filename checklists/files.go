@@ -6,8 +6,10 @@ import (
 	"gudgeon/rules"
 )
 
-//go:embed *.yaml
+//go:embed *.yaml parts/*.yaml
 var files embed.FS
 
 // Shipped is the layer of sheets and checklists that come with the program.
-func Shipped() Layer { return Layer{Sheets: rules.Files, Checklists: files} }
+func Shipped() Layer {
+	return Layer{Sheets: Folder{"rules", rules.Files}, Checklists: Folder{"checklists", files}}
+}

@@ -20,7 +20,7 @@ type Procedure struct {
 	Cautions []string
 	Steps    []*Step
 	Rules    *rules.Set
-	Hash     string // of the checklist and every sheet in it, SHA-256 in hex
+	Hash     string // of the checklist, the steps it takes in and every sheet, SHA-256 in hex
 
 	examples []exampleSource
 	name     source.Text
@@ -47,11 +47,20 @@ type Step struct {
 
 // Compile makes a Procedure of a checklist file. All mistakes, in it and in its
 // sheets, come back as one source.Errors.
-func Compile(l *rules.Library, shelf rules.Shelf, f *source.File) (*Procedure, error) {
-	c, err := readChecklist(f)
+func Compile(l *rules.Library, shelf Shelf, f *source.File) (*Procedure, error) {
+	c, err := readChecklist(shelf, f)
 	if err != nil {
 		return nil, err
 	}
+	p, err := compile(l, shelf, c)
+	if err != nil {
+		return nil, err
+	}
+	p.Hash = hash(append(append([]*source.File{f}, c.shared...), p.Rules.SheetFiles()...))
+	return p, nil
+}
+
+func compile(l *rules.Library, shelf Shelf, c *checklistSource) (*Procedure, error) {
 	set, err := rules.Compile(l, shelf, c.Sheets)
 	if err != nil {
 		return nil, err
@@ -60,14 +69,10 @@ func Compile(l *rules.Library, shelf rules.Shelf, f *source.File) (*Procedure, e
 	p := &Procedure{
 		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples, name: c.Name,
 	}
-	for i := range c.Steps {
-		p.Steps = append(p.Steps, b.step(&c.Steps[i]))
+	for _, step := range c.steps {
+		p.Steps = append(p.Steps, b.step(step))
 	}
-	if err := b.report.Err(); err != nil {
-		return nil, err
-	}
-	p.Hash = hash(f, set)
-	return p, nil
+	return p, b.report.Err()
 }
 
 // OfSheet makes a Procedure without steps of one sheet, so that readings can be
@@ -80,12 +85,14 @@ func OfSheet(l *rules.Library, shelf rules.Shelf, sheet *rules.Sheet) (*Procedur
 	return &Procedure{ID: sheet.Name.Value, Title: sheet.About.Value, Rules: set, name: sheet.Name}, nil
 }
 
-func hash(f *source.File, set *rules.Set) string {
+// hash is over the texts of files, in order.
+func hash(files []*source.File) string {
 	sum := sha256.New()
-	sum.Write([]byte(f.Text))
-	for _, sheet := range set.SheetFiles() {
-		sum.Write([]byte{0})
-		sum.Write([]byte(sheet.Text))
+	for i, f := range files {
+		if i > 0 {
+			sum.Write([]byte{0})
+		}
+		sum.Write([]byte(f.Text))
 	}
 	return hex.EncodeToString(sum.Sum(nil))
 }

@@ -20,9 +20,14 @@ type Shop struct {
 
 // Layer is one place where files are kept.
 type Layer struct {
-	Name       string // shown in messages, such as the folder; empty for the shipped files
-	Sheets     fs.FS  // NAME.yaml, one sheet each
-	Checklists fs.FS  // NAME.yaml, one checklist each
+	Sheets     Folder // NAME.yaml, one sheet each
+	Checklists Folder // NAME.yaml, one checklist each; parts/NAME.yaml, shared steps
+}
+
+// Folder is a place for files of one sort. The zero value holds none.
+type Folder struct {
+	Name string // shown in messages, as the user would write it
+	FS   fs.FS
 }
 
 // OpenShop makes a shop of layers, the one that goes first in front.
@@ -36,7 +41,7 @@ func (s *Shop) Sheet(name string) (*rules.Sheet, error) {
 		return sheet, nil
 	}
 	for _, layer := range s.layers {
-		f, err := read(layer.Sheets, layer.shown("rules"), name)
+		f, err := layer.Sheets.read(name)
 		if err != nil {
 			return nil, err
 		}
@@ -64,24 +69,35 @@ func misnamed(name source.Text, file string) error {
 
 // SheetNames lists every sheet.
 func (s *Shop) SheetNames() []string {
-	return s.names(func(l Layer) fs.FS { return l.Sheets })
+	return s.names(func(l Layer) Folder { return l.Sheets })
 }
 
 // ChecklistNames lists every checklist.
 func (s *Shop) ChecklistNames() []string {
-	return s.names(func(l Layer) fs.FS { return l.Checklists })
+	return s.names(func(l Layer) Folder { return l.Checklists })
 }
 
-func (s *Shop) names(folder func(Layer) fs.FS) []string {
+// SharedSteps reads the file of shared steps of that name; nil when there is none.
+func (s *Shop) SharedSteps(name string) (*source.File, error) {
+	for _, layer := range s.layers {
+		if f, err := layer.Checklists.parts().read(name); f != nil || err != nil {
+			return f, err
+		}
+	}
+	return nil, nil
+}
+
+// SharedStepsNames lists every file of shared steps.
+func (s *Shop) SharedStepsNames() []string {
+	return s.names(func(l Layer) Folder { return l.Checklists.parts() })
+}
+
+func (s *Shop) names(folder func(Layer) Folder) []string {
 	seen := map[string]bool{}
 	var names []string
 	for _, layer := range s.layers {
-		if folder(layer) == nil {
-			continue
-		}
-		files, _ := fs.Glob(folder(layer), "*.yaml")
-		for _, file := range files {
-			if name := strings.TrimSuffix(file, ".yaml"); !seen[name] {
+		for _, name := range folder(layer).names() {
+			if !seen[name] {
 				seen[name] = true
 				names = append(names, name)
 			}
@@ -97,7 +113,7 @@ var ErrNoChecklist = errors.New("no such checklist")
 // Procedure reads and compiles the checklist of that name.
 func (s *Shop) Procedure(name string) (*Procedure, error) {
 	for _, layer := range s.layers {
-		f, err := read(layer.Checklists, layer.shown("checklists"), name)
+		f, err := layer.Checklists.read(name)
 		if err != nil {
 			return nil, err
 		}
@@ -118,24 +134,3 @@ func (s *Shop) Compile(f *source.File) (*Procedure, error) {
 	return Compile(rules.Trade(), s, f)
 }
 
-func (l Layer) shown(folder string) string {
-	if l.Name == "" {
-		return folder
-	}
-	return l.Name + "/" + folder
-}
-
-// read gives NAME.yaml of a folder; nil when it is not there.
-func read(folder fs.FS, shown, name string) (*source.File, error) {
-	if folder == nil || !idForm.MatchString(name) {
-		return nil, nil
-	}
-	data, err := fs.ReadFile(folder, name+".yaml")
-	if errors.Is(err, fs.ErrNotExist) {
-		return nil, nil
-	}
-	if err != nil {
-		return nil, fmt.Errorf("%s/%s.yaml: %w", shown, name, err)
-	}
-	return &source.File{Name: shown + "/" + name + ".yaml", Text: string(data)}, nil
-}

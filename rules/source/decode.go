@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -124,6 +125,12 @@ func (n Node) IsMapping() bool {
 		return true
 	}
 	return false
+}
+
+// Has reports whether n is a table with the key.
+func (n Node) Has(key string) bool {
+	var none Report
+	return n.IsMapping() && slices.ContainsFunc(n.Pairs(&none), func(p Pair) bool { return p.Key.Value == key })
 }
 
 // IsList reports whether n is a list.
