@@ -85,6 +85,9 @@ func (c *checklistSource) take(shelf Shelf, item *stepItem, report *source.Repor
 		report.Merge(err)
 		return
 	}
+	if shared.Name.Value != name.Value {
+		report.Merge(misnamed(shared.Name, name.Value))
+	}
 	c.watch(shared, name, report)
 	c.steps = append(c.steps, shared.steps()...)
 	c.shared = append(c.shared, f)

@@ -133,4 +133,3 @@ func (s *Shop) Procedure(name string) (*Procedure, error) {
 func (s *Shop) Compile(f *source.File) (*Procedure, error) {
 	return Compile(rules.Trade(), s, f)
 }
-

@@ -126,9 +126,9 @@ func (j judgement) margin() float64 {
 	return -j.state.margin
 }
 
-// use is that of the leaf; a limit that must be passed has none.
+// use is that of the leaf; under a not it has no meaning.
 func (j judgement) use() float64 {
-	if j.wanted || !j.hasMargin() {
+	if j.wanted {
 		return j.state.use
 	}
 	return math.NaN()

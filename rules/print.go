@@ -209,7 +209,7 @@ func (p printer) rounding(n *node) trade.Rounding {
 
 // value works out a node over the report's readings.
 func (r *Report) value(n *node) float64 {
-	c := compiler{surveys: r.set.surveys}
+	c := compiler{surveys: r.set.surveys, again: true}
 	eval := c.compile(n)
 	return eval(&frame{x: r.frame.x, surveys: r.frame.surveys, scratch: make([]float64, c.scratch), tables: make([]trade.Survey, c.tables)})
 }

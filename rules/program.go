@@ -26,6 +26,7 @@ type compiler struct {
 	scratch int
 	tables  int
 	surveys map[int]int // slot of a survey reading → its index in frame.surveys
+	again   bool        // the tree was compiled before and is shared: leave it as it is
 }
 
 // compile builds the closure of n.
@@ -215,7 +216,9 @@ func (c *compiler) field(n *node) numeric {
 
 func (c *compiler) conditional(n *node) numeric {
 	cond, yes, no := c.compile(n.args[0]), c.compile(n.args[1]), c.compile(n.args[2])
-	n.cond = cond
+	if !c.again {
+		n.cond = cond
+	}
 	return func(f *frame) float64 {
 		switch cond(f) {
 		case 1:

@@ -94,7 +94,7 @@ func showStep(step trade.Step, s units.System) string {
 
 // arguments works out the arguments of a call again, for its steps.
 func (r *Report) arguments(n *node) (trade.Args, bool) {
-	c := compiler{surveys: r.set.surveys}
+	c := compiler{surveys: r.set.surveys, again: true}
 	args := trade.Args{X: make([]float64, len(n.args)), Surveys: make([]trade.Survey, len(n.args))}
 	for i, a := range n.args {
 		eval := c.compile(a)

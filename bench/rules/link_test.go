@@ -3,6 +3,7 @@
 package rules
 
 import (
+	"maps"
 	"os"
 	"testing"
 
@@ -14,16 +15,33 @@ import (
 	"gudgeon/units"
 )
 
-// linkJob reads a job of the shipped link checklist.
-func linkJob(t testing.TB, name string) (*checklists.Procedure, rules.Readings) {
+// linkJob is the shipped link checklist with a finished job.
+func linkJob(t testing.TB) (*checklists.Procedure, rules.Readings) {
 	t.Helper()
 	p, err := checklists.OpenShop(checklists.Shipped()).Procedure("link")
 	require.NoError(t, err)
-	text, err := os.ReadFile("../../testdata/" + name)
+	text, err := os.ReadFile("../../testdata/link-go.yaml")
 	require.NoError(t, err)
-	progress, err := p.ReadProgress(&source.File{Name: name, Text: string(text)})
+	progress, err := p.ReadProgress(&source.File{Name: "link-go.yaml", Text: string(text)})
 	require.NoError(t, err)
 	return p, progress.Readings
+}
+
+// failing turns a few readings of a good job bad.
+func failing(t testing.TB, set *rules.Set, good rules.Readings) rules.Readings {
+	t.Helper()
+	bad := maps.Clone(good)
+	for name, text := range map[string]string{
+		"sling_rating": "900 lb", "bar_overhang": "13 in", "heavy_cut": "20 thou", "clamp_torque": "15 ft lb",
+		"layers_planned": "1", "preheat_read": "280 °F", "bushing_od": "3.5060 in", "press_rating": "8 short ton",
+	} {
+		d, ok := set.Reading(name)
+		require.True(t, ok, name)
+		r, err := d.Read(text)
+		require.NoError(t, err)
+		bad[name] = r
+	}
+	return bad
 }
 
 // overSurvey reports whether a rule hangs on a survey.
@@ -36,8 +54,7 @@ func overSurvey(set *rules.Set, rule *rules.Rule) bool {
 	return false
 }
 
-// plainShelf hands out the shipped sheets without the rules that hang on a
-// survey.
+// plainShelf hands out the shipped sheets without the rules over a survey.
 type plainShelf struct {
 	*checklists.Shop
 	full *rules.Set
@@ -58,40 +75,29 @@ func (s plainShelf) Sheet(name string) (*rules.Sheet, error) {
 	return &plain, nil
 }
 
-// linkSheets names the sheets that the shipped link checklist takes its rules
-// from, in its order.
-func linkSheets(set *rules.Set) []source.Text {
-	var names []source.Text
-	for _, r := range set.Rules {
-		if n := len(names); n == 0 || names[n-1].Value != r.Sheet {
-			names = append(names, source.Plain("link", r.Sheet))
-		}
-	}
-	return names
-}
-
-// withoutSurveys is the link job with every rule but those over a survey.
-func withoutSurveys(t testing.TB, full *rules.Set, all rules.Readings) (*rules.Set, rules.Readings) {
+// plainLink is the link job with every rule but those over a survey.
+func plainLink(t testing.TB, full *rules.Set, all rules.Readings) (*rules.Set, rules.Readings) {
 	t.Helper()
-	shelf := plainShelf{checklists.OpenShop(checklists.Shipped()), full}
-	set, err := rules.Compile(rules.Trade(), shelf, linkSheets(full))
-	require.NoError(t, err)
-	readings := rules.Readings{}
-	for name, r := range all {
-		if r.Survey == nil {
-			readings[name] = r
+	var sheets []source.Text
+	for _, r := range full.Rules {
+		if n := len(sheets); n == 0 || sheets[n-1].Value != r.Sheet {
+			sheets = append(sheets, source.Plain("link", r.Sheet))
 		}
 	}
+	set, err := rules.Compile(rules.Trade(), plainShelf{checklists.OpenShop(checklists.Shipped()), full}, sheets)
+	require.NoError(t, err)
+	readings := maps.Clone(all)
+	maps.DeleteFunc(readings, func(_ string, r rules.Reading) bool { return r.Survey != nil })
 	return set, readings
 }
 
-// withoutInstruments is the set with nothing known of how well anything was
-// read.
-func withoutInstruments(set *rules.Set) (forget func(), restore func()) {
-	with := map[*rules.ReadingDef]string{}
+// forgetInstruments takes away all that is known of how well things were read.
+func forgetInstruments(set *rules.Set, readings rules.Readings) {
 	for _, d := range set.Readings {
-		with[d] = d.With
+		d.With = ""
 	}
-	_ = with
-	return nil, nil
+	for name, r := range readings {
+		r.With, r.U = "", 0
+		readings[name] = r
+	}
 }

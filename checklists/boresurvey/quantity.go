@@ -97,19 +97,19 @@ func readYesNo(text source.Text, report *source.Report) (yes, known bool) {
 	return false, true
 }
 
-// readWord reads one of some words and gives its index; none written gives the
-// first.
-func readWord(text source.Text, words []string, report *source.Report) int {
+// readWord reads one of some words and gives its index; known is false where
+// none of them is written.
+func readWord(text source.Text, words []string, report *source.Report) (index int, known bool) {
 	if text.Value == "" {
-		return 0
+		return 0, false
 	}
 	for i, w := range words {
 		if strings.EqualFold(w, text.Value) {
-			return i
+			return i, true
 		}
 	}
 	report.At(text, fmt.Sprintf("%q is not known here", text.Value), source.Suggest(text.Value, words))
-	return 0
+	return 0, false
 }
 
 // firstOf is the first text that is written: where a mistake of a whole section

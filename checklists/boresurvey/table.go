@@ -2,6 +2,7 @@ package boresurvey
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"gudgeon/rules"
@@ -49,7 +50,7 @@ func readGauge(unit, with, within source.Text, report *source.Report) gauge {
 	if with.Value != "" {
 		i, ok := rules.UsualInstruments().Find(with.Value, units.Length)
 		if !ok {
-			report.At(with, fmt.Sprintf("%q is not a known instrument for a length", with.Value), source.Suggest(with.Value, lengthInstruments()))
+			report.At(with, fmt.Sprintf("%q is not a known instrument for a length", with.Value), source.Suggest(with.Value, instrumentsFor(units.Length)))
 		} else {
 			g.u = i.U(0)
 		}
@@ -69,12 +70,14 @@ func (g *gauge) reads(setRadius float64) {
 	}
 }
 
-func lengthInstruments() (names []string) {
+// instrumentsFor lists what reads a kind.
+func instrumentsFor(k units.Kind) (names []string) {
 	for name, i := range rules.UsualInstruments() {
-		if i.Reads == units.Length {
+		if i.Reads == k {
 			names = append(names, name)
 		}
 	}
+	slices.Sort(names)
 	return names
 }
 

@@ -53,7 +53,7 @@ func sameKind(old, newer *source.File) (string, error) {
 		return "", err
 	}
 	if a != b {
-		return "", dataError{fmt.Errorf("%s is a %s and %s is a %s; compare two of one kind", old.Name, a, newer.Name, b)}
+		return "", dataError{fmt.Errorf("%s begins with %s: and %s with %s:; compare two of one kind", old.Name, a, newer.Name, b)}
 	}
 	return a, nil
 }
@@ -82,8 +82,11 @@ func (c *comparison) differences() error {
 }
 
 func (c *comparison) list() ([]string, error) {
-	if c.kind == "checklist" {
-		return checklists.Compare(c.old, c.newer)
+	switch c.kind {
+	case checklistFile:
+		return c.checklists()
+	case sharedFile:
+		return checklists.CompareShared(c.old, c.newer)
 	}
 	old, err := rules.ReadSheet(c.old)
 	if err != nil {
@@ -94,6 +97,18 @@ func (c *comparison) list() ([]string, error) {
 		return nil, err
 	}
 	return old.Compare(newer), nil
+}
+
+func (c *comparison) checklists() ([]string, error) {
+	old, err := c.settings.shopAround(c.old.Name)
+	if err != nil {
+		return nil, err
+	}
+	newer, err := c.settings.shopAround(c.newer.Name)
+	if err != nil {
+		return nil, err
+	}
+	return checklists.Compare(checklists.Version{File: c.old, Shelf: old}, checklists.Version{File: c.newer, Shelf: newer})
 }
 
 // jobs works readings files through both versions.
@@ -138,8 +153,11 @@ func (c *comparison) procedure(f *source.File) (*checklists.Procedure, error) {
 	if err != nil {
 		return nil, err
 	}
-	if c.kind == "checklist" {
+	switch c.kind {
+	case checklistFile:
 		return shop.Compile(f)
+	case sharedFile:
+		return nil, dataError{fmt.Errorf("%s: shared steps are no job; compare the checklists that take them in", f.Name)}
 	}
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {

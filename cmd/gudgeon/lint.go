@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"gudgeon/checklists"
 	"gudgeon/kb"
 	"gudgeon/rules"
 	"gudgeon/rules/source"
@@ -92,12 +93,15 @@ func (s *settings) lintFile(path string) error {
 	if err != nil {
 		return err
 	}
-	if kind == "checklist" {
+	switch kind {
+	case checklistFile:
 		procedure, err := shop.Compile(f)
 		if err != nil {
 			return err
 		}
 		return procedure.Lint()
+	case sharedFile:
+		return checklists.LintShared(rules.Trade(), shop, f)
 	}
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {
@@ -110,20 +114,23 @@ func (s *settings) lintFile(path string) error {
 	return sheet.Lint(set, shop)
 }
 
-// kindOfFile tells a sheet from a checklist by its first key.
+// What a file holds is told by its first key.
+const (
+	sheetFile     = "sheet"
+	checklistFile = "checklist"
+	sharedFile    = "steps of"
+)
+
+// kindOfFile tells a sheet, a checklist and shared steps apart.
 func kindOfFile(f *source.File) (string, error) {
 	node, err := source.Parse(f)
 	if err != nil {
 		return "", err
 	}
-	var report source.Report
-	for _, pair := range node.Pairs(&report) {
-		if pair.Key.Value == "sheet" || pair.Key.Value == "checklist" {
-			return pair.Key.Value, nil
+	for _, key := range []string{sheetFile, checklistFile, sharedFile} {
+		if node.Has(key) {
+			return key, nil
 		}
 	}
-	if err := report.Err(); err != nil {
-		return "", err
-	}
-	return "", &source.Error{File: f.Name, What: "this is neither a sheet nor a checklist", Hint: "begin it with sheet: name or checklist: name"}
+	return "", &source.Error{File: f.Name, What: "this is neither a sheet nor a checklist", Hint: "begin it with sheet: name, checklist: name or steps of: name"}
 }

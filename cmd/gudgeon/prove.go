@@ -2,8 +2,8 @@ package main
 
 import (
 	"fmt"
-	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -99,12 +99,16 @@ func (p *prover) file(path string, f *source.File) error {
 	if err != nil {
 		return err
 	}
-	if kind == "checklist" {
+	switch kind {
+	case checklistFile:
 		procedure, err := shop.Compile(f)
 		if err != nil {
 			return err
 		}
 		return p.checklist(procedure)
+	case sharedFile:
+		p.line("%-10s %-14s proven in the checklists that take them in", "steps of", strings.TrimSuffix(filepath.Base(path), ".yaml"))
+		return nil
 	}
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {
@@ -113,13 +117,17 @@ func (p *prover) file(path string, f *source.File) error {
 	return p.sheet(shop, sheet)
 }
 
-// shopAround is the shop as a file in some folder sees it: the sheets beside it
-// and in a rules folder next to its own come first.
+// shopAround is the shop as a file in some folder sees it: the sheets and shared
+// steps beside it and in the folders next to its own come first.
 func (s *settings) shopAround(path string) (*checklists.Shop, error) {
 	dir := filepath.Dir(path)
+	home := filepath.Join(dir, "..")
+	if filepath.Base(dir) == "parts" { // shared steps lie one folder deeper
+		home = filepath.Join(home, "..")
+	}
 	return s.openShop(
-		checklists.Layer{Name: dir, Sheets: os.DirFS(dir)},
-		checklists.Layer{Name: filepath.Join(dir, "..", "rules"), Sheets: sub(dir, "../rules")},
+		checklists.Layer{Sheets: folderAt(dir), Checklists: folderAt(dir)},
+		checklists.Layer{Sheets: folderAt(home, "rules"), Checklists: folderAt(home, "checklists")},
 	)
 }
 

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 
@@ -89,12 +88,15 @@ func (s *settings) openShop(front ...checklists.Layer) (*checklists.Shop, error)
 		return nil, err
 	}
 	if ok {
-		layers = append(layers, checklists.Layer{Name: own, Sheets: sub(own, "rules"), Checklists: sub(own, "checklists")})
+		layers = append(layers, checklists.Layer{Sheets: folderAt(own, "rules"), Checklists: folderAt(own, "checklists")})
 	}
 	return checklists.OpenShop(append(layers, checklists.Shipped())...), nil
 }
 
-func sub(dir, name string) fs.FS { return os.DirFS(filepath.Join(dir, name)) }
+func folderAt(elements ...string) checklists.Folder {
+	path := filepath.Join(elements...)
+	return checklists.Folder{Name: path, FS: os.DirFS(path)}
+}
 
 // exactly checks the number of arguments and says what they are.
 func exactly(n int, usage string) cobra.PositionalArgs {

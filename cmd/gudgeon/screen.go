@@ -63,7 +63,7 @@ func (s *screen) labelled(indent int, label, text string) {
 	if text == "" {
 		return
 	}
-	left := indent + utf8.RuneCountInString(label)
+	left := indent + letters(label)
 	first := strings.Repeat(" ", indent) + label
 	for _, line := range wrap(text, s.width-left) {
 		s.line("%s%s", first, line)
@@ -73,8 +73,22 @@ func (s *screen) labelled(indent int, label, text string) {
 
 // row writes a label padded to a column, then a wrapped text.
 func (s *screen) row(indent int, label string, column int, text string) {
-	pad := max(1, column-utf8.RuneCountInString(label))
+	pad := max(1, column-letters(label))
 	s.labelled(indent, label+strings.Repeat(" ", pad), text)
+}
+
+// letters counts the characters of a text that show: all but the colour codes.
+func letters(text string) int {
+	n := 0
+	for text != "" {
+		before, after, coded := strings.Cut(text, "\x1b[")
+		n += utf8.RuneCountInString(before)
+		if !coded {
+			break
+		}
+		_, text, _ = strings.Cut(after, "m")
+	}
+	return n
 }
 
 // wrap breaks a text into lines of at most width characters, at spaces.
