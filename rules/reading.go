@@ -36,7 +36,7 @@ type Reading struct {
 	Upper, Lower float64 // limits of a toleranced size, deviations in SI
 	Survey       trade.Survey
 	With         string // instrument
-	Text         string // as it was typed
+	Text         string // as it was typed, with its unit
 	By           string // who read it
 }
 
@@ -62,6 +62,9 @@ func (d *ReadingDef) Read(text string) (Reading, error) {
 		return Reading{}, fmt.Errorf("%s: %q: one measured value is asked for, not limits", d.Name, text)
 	}
 	r := Reading{Value: m.Value, Text: strings.TrimSpace(text), U: m.U / 2, Upper: m.Upper, Lower: m.Lower}
+	if m.Bare && m.Unit.Symbol != "" {
+		r.Text += " " + m.Unit.Symbol // so that it means the same under any sheet
+	}
 	return r, d.InRange(r.Value)
 }
 

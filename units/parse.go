@@ -12,6 +12,7 @@ import (
 type Measure struct {
 	Value float64 // SI
 	Unit  Unit    // the unit it was written in
+	Bare  bool    // no unit was written, so Unit is the asked one
 
 	// Limits of a toleranced size, as deviations from Value in SI:
 	// 3.000 +.002/-.000 has Upper 0.002 in and Lower 0.
@@ -118,7 +119,7 @@ func (p *parser) plain(text string) (Measure, error) {
 	if spelled == "" && unit.Name == "percent" && 0 < number && number <= 1 {
 		return Measure{}, p.fail("a share of one or a part of a percent", fmt.Sprintf("write %v%% or %v%%", number, number*100))
 	}
-	m := Measure{Value: unit.ToSI(number), Unit: unit}
+	m := Measure{Value: unit.ToSI(number), Unit: unit, Bare: spelled == ""}
 	if more != "" {
 		small, err := p.smaller(unit, more)
 		if err != nil {

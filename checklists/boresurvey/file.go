@@ -25,6 +25,7 @@ type Job struct {
 	// The sections on the work itself; nil when the file has none.
 	Heat        *HeatData
 	WeldSurface *bore.Readings // swept from the bar, set on the true centre
+	WeldDashes  []Dash
 	Passes      *PassData
 	Finished    *FinishedData
 

@@ -21,6 +21,13 @@ type Finding struct {
 	HandLaid *weld.Plan // the plan with its hand-weld list laid; nil when there is none
 	Filler   []Filler
 
+	// What the sections on the work come to; nil without the section, or when
+	// something for it is missing.
+	Heat        *Heat
+	WeldSurface *bore.Surveyed
+	Passes      *Passes
+	Finished    *Finished
+
 	Missing []string // what the finding waits for
 	Notices []Notice // worst first
 	Verdict rules.Verdict
@@ -55,8 +62,10 @@ func Find(job *Job) (*Finding, error) {
 		}
 	}
 	f.seeFromDatum()
-	if err := f.plan(); err != nil {
-		return nil, err
+	for _, work := range []func() error{f.plan, f.heat, f.passes, f.finished} {
+		if err := work(); err != nil {
+			return nil, err
+		}
 	}
 	f.judge()
 	return f, nil

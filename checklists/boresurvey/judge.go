@@ -29,6 +29,9 @@ func (f *Finding) judge() {
 	f.judgeDatum()
 	f.judgePlan()
 	f.judgeReadings()
+	f.judgeHeat()
+	f.judgePasses()
+	f.judgeFinished()
 	slices.SortStableFunc(f.Notices, func(a, b Notice) int { return int(b.Verdict) - int(a.Verdict) })
 	f.Verdict = rules.Go
 	if len(f.Notices) > 0 {
@@ -80,7 +83,7 @@ func (f *Finding) judgeReadings() {
 		f.notice(rules.Caution, w.Text)
 	}
 	if len(f.Job.Dashes) > 0 {
-		f.notice(rules.Caution, f.dashText)
+		f.notice(rules.Caution, func(sys units.System) string { return dashText(f.Job.Dashes, sys) })
 	}
 }
 
@@ -94,11 +97,11 @@ func (f *Finding) outlierText(o bore.Outlier, sys units.System) string {
 		bore.ClockWords(o.Clock), units.Show(o.Station, units.Length, sys, units.Nearest), units.Show(off, units.Length, sys, units.Nearest), side)
 }
 
-func (f *Finding) dashText(sys units.System) string {
+func dashText(dashes []Dash, sys units.System) string {
 	text := "Not read:"
-	for i, d := range f.Job.Dashes {
+	for i, d := range dashes {
 		if i == 6 {
-			text += fmt.Sprintf(" and %d more", len(f.Job.Dashes)-i)
+			text += fmt.Sprintf(" and %d more", len(dashes)-i)
 			break
 		}
 		if i > 0 {

@@ -122,6 +122,18 @@ func (src *tableSource) sweep(report *source.Report) (in bore.Readings, dashes [
 	return in, dashes, stations
 }
 
+func (job *Job) readWeldSurface(src *tableSource, report *source.Report) {
+	if src == nil {
+		return
+	}
+	in, dashes, stations := src.sweep(report)
+	in.Length = job.Readings.Length
+	job.WeldSurface, job.WeldDashes = &in, dashes
+	if len(stations) > 0 {
+		job.places.weldSurface = stations[0].text
+	}
+}
+
 func (job *Job) readDiameters(src *tableSource, report *source.Report) {
 	if src == nil {
 		return
