@@ -3,7 +3,9 @@ package checklists
 import (
 	"fmt"
 	"regexp"
+	"slices"
 
+	"gudgeon/kb"
 	"gudgeon/rules/source"
 )
 
@@ -23,33 +25,49 @@ var stepKinds = []string{string(Do), string(Measure), string(Choose), string(Sur
 
 // checklistSource is a checklist as it was written.
 type checklistSource struct {
-	Name     source.Text   `yaml:"checklist,required"`
-	Title    source.Text   `yaml:"title,required"`
-	About    source.Text   `yaml:"about"`
-	Sheets   []source.Text `yaml:"sheets"`
-	Cautions []source.Text `yaml:"cautions"`
-	Steps    []stepItem    `yaml:"steps,required"`
+	Name     source.Text   `yaml:"checklist,required" about:"the checklist's name, the same as its file's"`
+	Title    source.Text   `yaml:"title,required" about:"as it is shown"`
+	About    source.Text   `yaml:"about" about:"which job it is for"`
+	Part     source.Text   `yaml:"part" about:"the kind of part, so that notes on the like come first"`
+	Sheets   []source.Text `yaml:"sheets" about:"rule sheets that watch over it"`
+	Cautions []source.Text `yaml:"cautions" about:"what holds at every step"`
+	Steps    []stepItem    `yaml:"steps,required" about:"in the order of the work"`
 
-	Examples []exampleSource `yaml:"examples"`
+	Examples []exampleSource `yaml:"examples" about:"readings, and where the job must stand with them"`
 
 	steps  []*stepSource  // in order, with those taken in
 	shared []*source.File // the files that steps were taken in from
 }
 
 type stepSource struct {
-	ID         source.Text   `yaml:"id,required"`
-	Kind       source.Text   `yaml:"kind,required"`
-	Title      source.Text   `yaml:"title,required"`
-	Do         source.Text   `yaml:"do"`
-	Why        source.Text   `yaml:"why,required"`
-	How        source.Text   `yaml:"how"`
-	Wrong      source.Text   `yaml:"goes wrong"`
-	When       source.Text   `yaml:"when"`
-	Take       []source.Text `yaml:"take"`
-	Cautions   []source.Text `yaml:"cautions"`
-	Needs      []source.Text `yaml:"needs"`
-	ReleasedBy source.Text   `yaml:"released by"`
-	TwoPersons bool          `yaml:"two persons"`
+	ID         source.Text   `yaml:"id,required" about:"small letters, digits and hyphens; every step has its own"`
+	Kind       source.Text   `yaml:"kind,required" about:"do, measure, choose, survey or hold"`
+	Title      source.Text   `yaml:"title,required" about:"a few words"`
+	Do         source.Text   `yaml:"do" about:"what to do"`
+	Why        source.Text   `yaml:"why,required" about:"the reason, in one sentence"`
+	How        source.Text   `yaml:"how" about:"how it is done best"`
+	Wrong      source.Text   `yaml:"goes wrong" about:"what people get wrong here"`
+	When       source.Text   `yaml:"when" about:"the step is needed only where this holds"`
+	Take       []source.Text `yaml:"take" about:"readings to take"`
+	Cautions   []source.Text `yaml:"cautions" about:"what can hurt somebody or the part"`
+	Needs      []source.Text `yaml:"needs" about:"of a hold: sheets or rules that may not stop or wait"`
+	ReleasedBy source.Text   `yaml:"released by" about:"of a hold: who may release it"`
+	TwoPersons bool          `yaml:"two persons" about:"whether a second person must be there"`
+}
+
+// Words gives the kinds of step.
+func (stepSource) Words() map[string][]string {
+	return map[string][]string{"kind": stepKinds}
+}
+
+// Words gives the kinds of part.
+func (checklistSource) Words() map[string][]string {
+	return map[string][]string{"part": kb.Parts()}
+}
+
+// Schema describes a checklist for editors.
+func Schema() source.Schema {
+	return source.SchemaFor[checklistSource]("A checklist of gudgeon")
 }
 
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
@@ -64,6 +82,9 @@ func readChecklist(shelf Shelf, f *source.File) (*checklistSource, error) {
 	var report source.Report
 	if !idForm.MatchString(c.Name.Value) {
 		report.At(c.Name, "a checklist is named with small letters, digits and hyphens", "")
+	}
+	if part := c.Part; !part.IsZero() && !slices.Contains(kb.Parts(), part.Value) {
+		report.At(part, fmt.Sprintf("part %q is not known", part.Value), source.Suggest(part.Value, kb.Parts()))
 	}
 	for i := range c.Steps {
 		c.take(shelf, &c.Steps[i], &report)

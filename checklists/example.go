@@ -10,18 +10,18 @@ import (
 // exampleSource is one proof of a checklist: a job's progress, and where it
 // must stand.
 type exampleSource struct {
-	Name     source.Text                   `yaml:"name,required"`
-	Readings source.Map[rules.ReadingNode] `yaml:"readings"`
-	Done     []source.Text                 `yaml:"done"`
-	Released source.Map[signatureSource]   `yaml:"released"`
-	Signed   source.Map[signatureSource]   `yaml:"signed"`
-	Expect   expectSource                  `yaml:"expect,required"`
+	Name     source.Text                   `yaml:"name,required" about:"what the example shows"`
+	Readings source.Map[rules.ReadingNode] `yaml:"readings" about:"as in a readings file"`
+	Done     []source.Text                 `yaml:"done" about:"do steps that are done"`
+	Released source.Map[signatureSource]   `yaml:"released" about:"holds that are released"`
+	Signed   source.Map[signatureSource]   `yaml:"signed" about:"rules that are signed"`
+	Expect   expectSource                  `yaml:"expect,required" about:"where the job must stand"`
 }
 
 type expectSource struct {
-	Verdict source.Text             `yaml:"verdict,required"`
-	Rules   source.Map[source.Text] `yaml:"rules"`
-	Steps   source.Map[source.Text] `yaml:"steps"`
+	Verdict source.Text             `yaml:"verdict,required" about:"the job's"`
+	Rules   source.Map[source.Text] `yaml:"rules" about:"the verdict of some rules"`
+	Steps   source.Map[source.Text] `yaml:"steps" about:"the state of some steps"`
 }
 
 // Proof is what came of a checklist's examples.

@@ -42,6 +42,14 @@ type RuleJSON struct {
 	NonLinear   bool         `json:"non_linear,omitempty"`
 	WouldBeGo   string       `json:"would_be_go,omitempty"` // what the missing reading would have to be
 	WaysOut     [][]MoveJSON `json:"ways_out,omitempty"`    // each a list of changes made together
+	Notes       []NoteJSON   `json:"notes,omitempty"`       // repair notes that bear on it, of a rule that stops or cautions
+}
+
+// NoteJSON points to a repair note.
+type NoteJSON struct {
+	Name     string `json:"name"`
+	Title    string `json:"title"`
+	NextTime string `json:"next_time,omitempty"`
 }
 
 // MoveJSON is one reading changed.

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"slices"
 	"strings"
 
 	"gudgeon/rules"
@@ -17,13 +18,15 @@ type Procedure struct {
 	ID       string
 	Title    string
 	About    string
+	Part     string // the kind of part, one of kb.Parts; may be empty
 	Cautions []string
 	Steps    []*Step
 	Rules    *rules.Set
-	Hash     string // of the checklist, the steps it takes in and every sheet, SHA-256 in hex
+	Hash     string // of the checklist, the steps it takes in, every sheet and the shop's instruments, SHA-256 in hex
 
 	examples []exampleSource
 	name     source.Text
+	parts    []string // names of the shared steps it takes in
 }
 
 // Step is one thing to do.
@@ -56,7 +59,7 @@ func Compile(l *rules.Library, shelf Shelf, f *source.File) (*Procedure, error) 
 	if err != nil {
 		return nil, err
 	}
-	p.Hash = hash(append(append([]*source.File{f}, c.shared...), p.Rules.SheetFiles()...))
+	p.Hash = hash(slices.Concat([]*source.File{f}, c.shared, p.Rules.SheetFiles(), l.Files()))
 	return p, nil
 }
 
@@ -67,7 +70,12 @@ func compile(l *rules.Library, shelf Shelf, c *checklistSource) (*Procedure, err
 	}
 	b := &builder{set: set, sheets: c.Sheets}
 	p := &Procedure{
-		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples, name: c.Name,
+		ID: c.Name.Value, Title: c.Title.Value, About: c.About.Value, Part: c.Part.Value, Cautions: values(c.Cautions), Rules: set, examples: c.Examples, name: c.Name,
+	}
+	for _, item := range c.Steps {
+		if item.of != nil {
+			p.parts = append(p.parts, item.of.Name.Value)
+		}
 	}
 	for _, step := range c.steps {
 		p.Steps = append(p.Steps, b.step(step))

@@ -11,17 +11,22 @@ import (
 
 // progressSource is a readings file as it was written.
 type progressSource struct {
-	Part      source.Text                   `yaml:"part"`
-	Checklist source.Text                   `yaml:"checklist"`
-	Readings  source.Map[rules.ReadingNode] `yaml:"readings"`
-	Done      []source.Text                 `yaml:"done"`
-	Released  source.Map[signatureSource]   `yaml:"released"`
-	Signed    source.Map[signatureSource]   `yaml:"signed"`
+	Part      source.Text                   `yaml:"part" about:"which part it is"`
+	Checklist source.Text                   `yaml:"checklist" about:"which checklist the readings are for"`
+	Readings  source.Map[rules.ReadingNode] `yaml:"readings" about:"what was read, by name"`
+	Done      []source.Text                 `yaml:"done" about:"do steps that are done"`
+	Released  source.Map[signatureSource]   `yaml:"released" about:"holds, with who released them"`
+	Signed    source.Map[signatureSource]   `yaml:"signed" about:"rules that were passed, with who signed"`
 }
 
 type signatureSource struct {
-	By     source.Text `yaml:"by,required"`
-	Reason source.Text `yaml:"reason,required"`
+	By     source.Text `yaml:"by,required" about:"the name"`
+	Reason source.Text `yaml:"reason,required" about:"why, or what was looked at"`
+}
+
+// ReadingsSchema describes a readings file for editors.
+func ReadingsSchema() source.Schema {
+	return source.SchemaFor[progressSource]("Readings for gudgeon")
 }
 
 // ReadProgress reads a readings file for this procedure. Every mistake in it

@@ -50,6 +50,8 @@ type Report struct {
 	Waiting   []string // readings and holds that it waits for
 	Rules     *rules.Report
 	Steps     []StepReport
+
+	words *Translation // what it is printed in; nil is English
 }
 
 // Evaluate works out where a job stands.
@@ -71,7 +73,7 @@ func (p *Procedure) Evaluate(progress *Progress) *Report {
 			}
 		}
 		if step.Kind == Hold && (s.State == Open || s.State == Blocked) {
-			r.Waiting = append(r.Waiting, fmt.Sprintf("hold %s, released by %s", step.ID, step.ReleasedBy))
+			r.Waiting = append(r.Waiting, step.WaitsFor())
 		}
 	}
 	if len(r.Waiting) > 0 {
@@ -79,6 +81,9 @@ func (p *Procedure) Evaluate(progress *Progress) *Report {
 	}
 	return r
 }
+
+// WaitsFor is what a report says that it waits for at a hold.
+func (s *Step) WaitsFor() string { return fmt.Sprintf("hold %s, released by %s", s.ID, s.ReleasedBy) }
 
 func (r *Report) step(step *Step) StepReport {
 	out := StepReport{Step: step, State: Finished}

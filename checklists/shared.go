@@ -22,7 +22,7 @@ type stepItem struct {
 
 // stepsOf takes in shared steps.
 type stepsOf struct {
-	Name source.Text `yaml:"steps of,required"`
+	Name source.Text `yaml:"steps of,required" about:"shared steps to take in here, a file in checklists/parts"`
 }
 
 // DecodeNode tells the two apart by their key.
@@ -35,13 +35,23 @@ func (i *stepItem) DecodeNode(n source.Node, report *source.Report) {
 	n.Decode(i.of, report)
 }
 
+// DescribeSchema describes both.
+func (*stepItem) DescribeSchema() source.Schema {
+	return source.AnyOf(source.SchemaOf[stepSource](), source.SchemaOf[stepsOf]())
+}
+
 // sharedSource is a file of steps that are written once and taken in by several
 // checklists.
 type sharedSource struct {
-	Name   source.Text   `yaml:"steps of,required"`
-	About  source.Text   `yaml:"about"`
-	Sheets []source.Text `yaml:"sheets"` // which watch over these steps
-	Steps  []stepSource  `yaml:"steps,required"`
+	Name   source.Text   `yaml:"steps of,required" about:"what these steps are called, the same as the file"`
+	About  source.Text   `yaml:"about" about:"what they are for, in a sentence"`
+	Sheets []source.Text `yaml:"sheets" about:"rule sheets that a checklist with these steps must name"` // which watch over these steps
+	Steps  []stepSource  `yaml:"steps,required" about:"in the order of the work"`
+}
+
+// SharedSchema describes a file of shared steps for editors.
+func SharedSchema() source.Schema {
+	return source.SchemaFor[sharedSource]("Shared steps of gudgeon")
 }
 
 func readShared(f *source.File) (*sharedSource, error) {

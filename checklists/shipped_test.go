@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"gudgeon/kb"
 	"gudgeon/rules"
 	"gudgeon/rules/source"
 	"gudgeon/trade"
@@ -214,5 +215,26 @@ func TestShippedExamples(t *testing.T) {
 				t.Errorf("step %s is still %s, missing %v", r.Steps[at].Step.ID, r.Steps[at].State, r.Steps[at].Missing)
 			}
 		})
+	}
+}
+
+// Every rule that a shipped note names is one of the shipped rules, so that the
+// note is brought up by it.
+func TestShippedNotesNameRules(t *testing.T) {
+	shop := OpenShop(Shipped())
+	known := map[string]bool{}
+	for _, name := range shop.SheetNames() {
+		set, err := rules.Compile(rules.Trade(), shop, []source.Text{source.Plain("test", name)})
+		require.NoError(t, err)
+		for _, r := range set.Rules {
+			known[r.ID] = true
+		}
+	}
+	notes, err := kb.Shipped()
+	require.NoError(t, err)
+	for _, n := range notes {
+		for _, id := range n.Rules {
+			assert.True(t, known[id], "%s names the rule %s, which is in no sheet", n.Name, id)
+		}
 	}
 }

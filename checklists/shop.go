@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"slices"
 	"sort"
 	"strings"
 
@@ -14,14 +15,16 @@ import (
 // Shop finds sheets and checklists by name. Its layers are searched in order,
 // so that a shop's own file stands in front of the shipped one of the same name.
 type Shop struct {
-	layers []Layer
-	sheets map[string]*rules.Sheet
+	layers  []Layer
+	sheets  map[string]*rules.Sheet
+	library *rules.Library
 }
 
 // Layer is one place where files are kept.
 type Layer struct {
 	Sheets     Folder // NAME.yaml, one sheet each
 	Checklists Folder // NAME.yaml, one checklist each; parts/NAME.yaml, shared steps
+	Home       Folder // instruments.yaml
 }
 
 // Folder is a place for files of one sort. The zero value holds none.
@@ -131,5 +134,32 @@ func (s *Shop) Procedure(name string) (*Procedure, error) {
 
 // Compile makes a Procedure of a checklist file, with the shop's sheets.
 func (s *Shop) Compile(f *source.File) (*Procedure, error) {
-	return Compile(rules.Trade(), s, f)
+	l, err := s.Library()
+	if err != nil {
+		return nil, err
+	}
+	return Compile(l, s, f)
+}
+
+// Library is what sheets may call and read with: the trade's functions and the
+// instruments, the shop's own in front.
+func (s *Shop) Library() (*rules.Library, error) {
+	if s.library != nil {
+		return s.library, nil
+	}
+	l := rules.Trade()
+	for _, layer := range slices.Backward(s.layers) {
+		f, err := layer.Home.read("instruments")
+		if err != nil {
+			return nil, err
+		}
+		if f == nil {
+			continue
+		}
+		if l, err = l.With(f); err != nil {
+			return nil, err
+		}
+	}
+	s.library = l
+	return l, nil
 }

@@ -15,6 +15,7 @@ import (
 	"github.com/blevesearch/bleve/v2/mapping"
 
 	"gudgeon/kb"
+	"gudgeon/rules/source"
 )
 
 // An Index answers searches over a fixed set of notes. It may be used by many
@@ -31,9 +32,10 @@ type Index struct {
 // textField is the only field: one flat bag of terms.
 const textField = "text"
 
-// Build makes an index of the notes, in memory.
-func Build(notes []kb.Note) (*Index, error) {
-	r, err := newReader()
+// Build makes an index of the notes, in memory. A shop's own files of synonyms
+// add to the shipped ones.
+func Build(notes []kb.Note, synonyms ...*source.File) (*Index, error) {
+	r, err := newReader(synonyms...)
 	if err != nil {
 		return nil, err
 	}

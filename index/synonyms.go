@@ -1,17 +1,16 @@
 package index
 
 import (
-	_ "embed"
+	_ "embed" // for the shipped synonyms
 	"fmt"
-	"maps"
 	"slices"
 	"strings"
 
-	"github.com/goccy/go-yaml"
+	"gudgeon/rules/source"
 )
 
 //go:embed synonyms.yaml
-var synonymsFile []byte
+var shippedSynonyms string
 
 // synonyms holds the trade's words that stand for each other.
 type synonyms struct {
@@ -30,67 +29,94 @@ func (p phrase) equal(other phrase) bool {
 	return p.idea == other.idea && slices.Equal(p.stems, other.stems)
 }
 
-// A synonymSheet is the file as written; it explains itself.
+// synonymSheet is the file as written; it explains itself.
 type synonymSheet struct {
-	Same [][]string
-	Near map[string][]string
-	Skip []string
+	Same [][]source.Text           `yaml:"same"`
+	Near source.Map[[]source.Text] `yaml:"near"`
+	Skip []source.Text             `yaml:"skip"`
 }
 
-func readSynonyms(r *reader, file []byte) (synonyms, error) {
-	var sheet synonymSheet
-	if err := yaml.UnmarshalWithOptions(file, &sheet, yaml.Strict()); err != nil {
-		return synonyms{}, fmt.Errorf("synonyms.yaml: %w", err)
-	}
+// CheckSynonyms finds the mistakes in a shop's own file of synonyms.
+func CheckSynonyms(f *source.File) error {
+	_, err := newReader(f)
+	return err
+}
+
+// readSynonyms puts files together; later ones add to those before.
+func readSynonyms(r *reader, files ...*source.File) (synonyms, error) {
 	s := synonyms{same: map[string]string{}, phrases: map[string][]phrase{}, skip: map[string]bool{}}
-	for _, w := range sheet.Skip {
-		s.skip[w] = true
-	}
-	for _, group := range sheet.Same {
-		if err := s.addSame(r, group); err != nil {
-			return synonyms{}, err
+	sheets := make([]synonymSheet, len(files))
+	var report source.Report
+	for i, f := range files {
+		report.Merge(source.Decode(f, &sheets[i]))
+		for _, w := range sheets[i].Skip {
+			s.skip[strings.ToLower(w.Value)] = true
+		}
+		for _, group := range sheets[i].Same {
+			s.addSame(r, group, &report)
 		}
 	}
 	r.synonyms.same = s.same // the phrases below are spelled alike
-	for _, idea := range slices.Sorted(maps.Keys(sheet.Near)) {
-		if err := s.addIdea(r, idea, sheet.Near[idea]); err != nil {
-			return synonyms{}, err
+	for _, sheet := range sheets {
+		for _, idea := range sheet.Near {
+			s.addIdea(r, idea, &report)
 		}
 	}
-	return s, nil
+	return s, report.Err()
 }
 
-// addSame makes every spelling of a word the first one.
-func (s synonyms) addSame(r *reader, spellings []string) error {
+// addSame makes every spelling of a word the first one, or what that stands for
+// already.
+func (s synonyms) addSame(r *reader, spellings []source.Text, report *source.Report) {
 	var stems []string
 	for _, spelled := range spellings {
-		words := r.words(spelled, nil)
+		words := r.words(spelled.Value, nil)
 		if len(words) != 1 {
-			return fmt.Errorf("synonyms.yaml: %q under same is not one word; write one, or put it under near", spelled)
+			report.At(spelled, fmt.Sprintf("%q is not one word", spelled.Value), "write one, or put it under near:")
+			return
 		}
 		stems = append(stems, words[0].text)
 	}
-	for _, other := range stems[min(1, len(stems)):] {
-		s.same[other] = stems[0]
+	if len(stems) == 0 {
+		return
 	}
-	return nil
+	first := stems[0]
+	if already, ok := s.same[first]; ok {
+		first = already
+	}
+	for _, other := range stems[1:] {
+		if other != first {
+			s.respell(other, first)
+		}
+	}
 }
 
-func (s synonyms) addIdea(r *reader, idea string, ways []string) error {
-	for _, way := range ways {
-		p := phrase{idea: string(ideaMark) + idea}
-		for _, w := range r.words(way, nil) {
+// respell turns a word, and all that stood for it, into another.
+func (s synonyms) respell(word, to string) {
+	for spelled, as := range s.same {
+		if as == word {
+			s.same[spelled] = to
+		}
+	}
+	s.same[word] = to
+	delete(s.same, to) // so that nothing goes round in a circle
+}
+
+func (s synonyms) addIdea(r *reader, e source.Entry[[]source.Text], report *source.Report) {
+	for _, way := range e.Value {
+		p := phrase{idea: string(ideaMark) + e.Key.Value}
+		for _, w := range r.words(way.Value, nil) {
 			p.stems = append(p.stems, w.text)
 		}
 		if len(p.stems) == 0 {
-			return fmt.Errorf("synonyms.yaml: a way to say %q holds no word; delete it", idea)
+			report.At(way, fmt.Sprintf("this way to say %q holds no word", e.Key.Value), "delete it")
+			continue
 		}
 		first := p.stems[0]
 		if !slices.ContainsFunc(s.phrases[first], p.equal) {
 			s.phrases[first] = append(s.phrases[first], p)
 		}
 	}
-	return nil
 }
 
 // An idea is a term for what several ways of speaking mean.

@@ -10,6 +10,8 @@ import (
 	"github.com/blevesearch/bleve/v2/analysis/lang/en"
 	"github.com/blevesearch/bleve/v2/analysis/token/porter"
 	"github.com/blevesearch/bleve/v2/registry"
+
+	"gudgeon/rules/source"
 )
 
 // A mark tells the kinds of term apart; plain words have none of these. A pair
@@ -42,13 +44,15 @@ type reader struct {
 	units    map[byte][]spelling // by first byte
 }
 
-func newReader() (*reader, error) {
+// newReader reads with the shipped synonyms and those of a shop's own files.
+func newReader(own ...*source.File) (*reader, error) {
 	stops, err := en.TokenMapConstructor(nil, registry.NewCache())
 	if err != nil {
 		return nil, err
 	}
 	r := &reader{stemmer: porter.NewPorterStemmer(), stops: stops, units: spellings()}
-	r.synonyms, err = readSynonyms(r, synonymsFile)
+	files := append([]*source.File{{Name: "synonyms.yaml", Text: shippedSynonyms}}, own...)
+	r.synonyms, err = readSynonyms(r, files...)
 	return r, err
 }
 

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"gudgeon/rules/source"
 )
 
 func texts(terms []term) []string {
@@ -49,15 +51,33 @@ func TestPairs(t *testing.T) {
 
 func TestSynonymsMistakes(t *testing.T) {
 	for _, c := range []struct{ file, want string }{
-		{"same: [[centre, two words]]", `synonyms.yaml: "two words" under same is not one word; write one, or put it under near`},
-		{"near: {oval: [egged, '.']}", `synonyms.yaml: a way to say "oval" holds no word; delete it`},
+		{"same: [[centre, two words]]", "own.yaml:1:17: \"two words\" is not one word\n  1 | same: [[centre, two words]]\n    |                 ^^^^^^^^^\n  write one, or put it under near:"},
+		{"near: {oval: [egged, '.']}", "own.yaml:1:23: this way to say \"oval\" holds no word\n  1 | near: {oval: [egged, '.']}\n    |                       ^\n  delete it"},
+		{"nearly: {}", "own.yaml:1:1: \"nearly\" is not a key here\n  1 | nearly: {}\n    | ^^^^^^\n  known here: same, near, skip"},
 	} {
-		r := testReader(t)
-		_, err := readSynonyms(r, []byte(c.file))
-		require.EqualError(t, err, c.want)
+		require.EqualError(t, CheckSynonyms(&source.File{Name: "own.yaml", Text: c.file}), c.want)
 	}
-	_, err := readSynonyms(testReader(t), []byte("nearly: {}"))
-	require.ErrorContains(t, err, `synonyms.yaml: [1:1] unknown field "nearly"`)
+}
+
+// A shop's own words join those that are known already, and its own ways to say
+// an idea stand beside the shipped ones.
+func TestSynonymsOfAShop(t *testing.T) {
+	r, err := newReader(&source.File{Name: "own.yaml", Text: "same: [[center, zentrum], [knuckle, bushing]]\nnear: {oval: [potato shaped]}\nskip: [Cousin]\n"})
+	require.NoError(t, err)
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"zentrum", []string{"centr"}},
+		{"bush", []string{"knuckl", "=liner"}},
+		{"potato shaped", []string{"potato", "shape", "=oval"}},
+		{"egged", []string{"eg", "=oval"}},
+		{"cousin", nil},
+	} {
+		require.ElementsMatch(t, c.want, texts(r.read(c.text, nil).terms()), c.text)
+	}
+	shipped := testReader(t)
+	require.ElementsMatch(t, []string{"bush", "=liner"}, texts(shipped.read("bush", nil).terms()), "another reader is not touched")
 }
 
 func TestDistance(t *testing.T) {

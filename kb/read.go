@@ -15,18 +15,28 @@ import (
 // noteSource is the front matter as it was written. What a machinist may not
 // know, such as the cause, can be left out.
 type noteSource struct {
-	Title    source.Text             `yaml:"title,required"`
-	Part     source.Text             `yaml:"part,required"`
-	Machine  source.Text             `yaml:"machine"`
-	Material source.Text             `yaml:"material"`
-	Process  []source.Text           `yaml:"process,required"`
-	Found    source.Text             `yaml:"found,required"`
-	Cause    source.Text             `yaml:"cause"`
-	Done     source.Text             `yaml:"done,required"`
-	NextTime source.Text             `yaml:"next time"`
-	Measured source.Map[source.Text] `yaml:"measured"`
-	Rules    []source.Text           `yaml:"rules"`
-	Date     source.Text             `yaml:"date,required"`
+	Title    source.Text             `yaml:"title,required" about:"what happened, in one line"`
+	Part     source.Text             `yaml:"part,required" about:"the kind of part"`
+	Machine  source.Text             `yaml:"machine" about:"what it came from"`
+	Material source.Text             `yaml:"material" about:"what it is made of"`
+	Process  []source.Text           `yaml:"process,required" about:"the work it is about"`
+	Found    source.Text             `yaml:"found,required" about:"what was found"`
+	Cause    source.Text             `yaml:"cause" about:"why it was so"`
+	Done     source.Text             `yaml:"done,required" about:"what was done about it"`
+	NextTime source.Text             `yaml:"next time" about:"what to do when it comes again"`
+	Measured source.Map[source.Text] `yaml:"measured" about:"quantities by name"`
+	Rules    []source.Text           `yaml:"rules" about:"ids of the rules it bears on"`
+	Date     source.Text             `yaml:"date,required" about:"like 2025-03-14"`
+}
+
+// Words gives the parts and the processes.
+func (noteSource) Words() map[string][]string {
+	return map[string][]string{"part": Parts(), "process": Processes()}
+}
+
+// Schema describes a note's front matter for editors.
+func Schema() source.Schema {
+	return source.SchemaFor[noteSource]("The front matter of a note of gudgeon")
 }
 
 // Parse reads one note. The file's name gives the note its name. All mistakes

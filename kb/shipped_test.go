@@ -18,7 +18,10 @@ func ruleIDs() []string {
 		bar-overhang bar-deflection pass-heavy pass-last-light
 		bore-size bore-taper bore-round interference-low interference-high
 		press-tonnage press-daylight boss-stress close-in pin-clearance support-under-boss
-		clamp-hold freeze-clearance`)
+		clamp-hold freeze-clearance
+		bead-sound boss-cracks bushing-pin choke-angle clamp-spring drive-power ears-gap ears-pull electronics-off
+		eyebolt-angle eyebolt-overload fire-watch forks-sound ground-clamp lead-made load-held
+		lug-sound pass-deep preheat-planned seats-bare sling-sound steel-weldable trued-clean table-braced`)
 }
 
 func TestShippedNotes(t *testing.T) {

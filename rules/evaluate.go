@@ -18,6 +18,7 @@ type Report struct {
 	frame    *frame
 	states   []leafState
 	refused  map[*Value]error
+	words    *Translation // what it is printed in; nil is English
 
 	// working memory of propagate
 	saved []float64
@@ -372,7 +373,7 @@ func (c *Condition) Missing(r *Report) []string {
 // work evaluates the condition's own leaves in scratch memory of its own.
 func (c *Condition) work(r *Report) []leafState {
 	f := *r.frame
-	f.scratch, f.tables = make([]float64, c.scratch), make([]trade.Survey, c.tables)
+	f.scratch, f.tables, f.key = make([]float64, c.scratch), make([]trade.Survey, c.tables), nil
 	states := make([]leafState, len(c.leaves))
 	for _, l := range c.leaves {
 		l.work(&f, &states[l.index])

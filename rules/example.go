@@ -9,9 +9,9 @@ import (
 // exampleSource is one proof of a sheet: readings, and the verdicts they must
 // give.
 type exampleSource struct {
-	Name     source.Text             `yaml:"name,required"`
-	Readings source.Map[ReadingNode] `yaml:"readings"`
-	Expect   source.Map[source.Text] `yaml:"expect,required"`
+	Name     source.Text             `yaml:"name,required" about:"what the example shows"`
+	Readings source.Map[ReadingNode] `yaml:"readings" about:"as in a readings file"`
+	Expect   source.Map[source.Text] `yaml:"expect,required" about:"a verdict for each rule"`
 }
 
 // Proof is what came of the examples of a sheet or a checklist.

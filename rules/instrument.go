@@ -117,7 +117,7 @@ func (list Instruments) Find(name string, k units.Kind) (*Instrument, bool) {
 	return i, true
 }
 
-// Names lists the instruments that read kind k, the least sure at x first.
+// byU lists the instruments that read kind k, the least sure at x first.
 func (list Instruments) byU(k units.Kind, x float64) []*Instrument {
 	var found []*Instrument
 	for _, i := range list {
@@ -135,8 +135,8 @@ func (list Instruments) byU(k units.Kind, x float64) []*Instrument {
 	return found
 }
 
-// names lists every instrument that reads kind k, by name.
-func (list Instruments) names(k units.Kind) []string {
+// Names lists every instrument that reads kind k, by name.
+func (list Instruments) Names(k units.Kind) []string {
 	var names []string
 	for _, i := range list.byU(k, 1) {
 		names = append(names, i.Name)

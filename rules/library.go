@@ -1,10 +1,13 @@
 package rules
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"sort"
 	"sync"
 
+	"gudgeon/rules/source"
 	"gudgeon/trade"
 	"gudgeon/units"
 )
@@ -15,6 +18,8 @@ type Library struct {
 	groups    map[string]bool // the word before the point: truck, lift, ...
 
 	Instruments Instruments
+
+	own []*source.File // a shop's own files that this library was made with
 }
 
 // NewLibrary collects functions.
@@ -29,6 +34,22 @@ func NewLibrary(lists ...[]trade.Function) *Library {
 	}
 	return l
 }
+
+// With is the library with the instruments of a shop's own file in front.
+func (l *Library) With(f *source.File) (*Library, error) {
+	own, err := ReadInstruments(f)
+	if err != nil {
+		return nil, err
+	}
+	with := *l
+	with.Instruments = maps.Clone(l.Instruments)
+	maps.Copy(with.Instruments, own)
+	with.own = append(slices.Clip(l.own), f)
+	return &with, nil
+}
+
+// Files gives the shop's own files that have a say in what comes out.
+func (l *Library) Files() []*source.File { return l.own }
 
 func groupOf(name string) string {
 	for i := range len(name) {

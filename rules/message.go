@@ -70,7 +70,19 @@ func (r *Report) showName(name string, s units.System) string {
 }
 
 // Says is a rule's message with the numbers in it.
-func (r *Report) Says(i int, s units.System) string { return r.fill(r.Results[i].Rule.Says, s) }
+func (r *Report) Says(i int, s units.System) string {
+	rule := r.Results[i].Rule
+	if r.words == nil {
+		return r.fill(rule.Says, s)
+	}
+	return r.fill(orElse(r.words.rules[rule.ID].says, rule.Says), s)
+}
 
 // Do is what a rule tells to do, with the numbers in it.
-func (r *Report) Do(i int, s units.System) string { return r.fill(r.Results[i].Rule.Do, s) }
+func (r *Report) Do(i int, s units.System) string {
+	rule := r.Results[i].Rule
+	if r.words == nil {
+		return r.fill(rule.Do, s)
+	}
+	return r.fill(orElse(r.words.rules[rule.ID].do, rule.Do), s)
+}

@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"strings"
 
 	"gudgeon/units"
@@ -41,7 +40,7 @@ func (r *Report) neededWord(rule *Rule, d *ReadingDef, s units.System) string {
 	case 0, len(options):
 		return ""
 	}
-	return fmt.Sprintf("go if %s is %s", d.Name, strings.Join(good, " or "))
+	return r.words.phrasef("go if %s is %s", d.Name, strings.Join(r.words.answers(d, good), r.words.phrase(" or ")))
 }
 
 // span is a stretch of a reading's range in which a rule is go.
@@ -54,7 +53,7 @@ func (r *Report) neededRange(rule *Rule, d *ReadingDef, s units.System) string {
 	}
 	u := displayUnit(d.Unit, s)
 	if len(spans) == 0 {
-		return fmt.Sprintf("no %s from %s to %s makes this go", d.Name, units.ShowIn(d.From, u, units.Nearest), units.ShowIn(d.To, u, units.Nearest))
+		return r.words.phrasef("no %s from %s to %s makes this go", d.Name, units.ShowIn(d.From, u, units.Nearest), units.ShowIn(d.To, u, units.Nearest))
 	}
 	var parts []string
 	for _, p := range spans {
@@ -63,14 +62,14 @@ func (r *Report) neededRange(rule *Rule, d *ReadingDef, s units.System) string {
 		case p.from == d.From && p.to == d.To:
 			return ""
 		case p.from == d.From:
-			parts = append(parts, "at most "+high)
+			parts = append(parts, r.words.phrasef("at most %s", high))
 		case p.to == d.To:
-			parts = append(parts, "at least "+low)
+			parts = append(parts, r.words.phrasef("at least %s", low))
 		default:
-			parts = append(parts, fmt.Sprintf("from %s to %s", low, high))
+			parts = append(parts, r.words.phrasef("from %s to %s", low, high))
 		}
 	}
-	return fmt.Sprintf("go if %s is %s", d.Name, strings.Join(parts, " or "))
+	return r.words.phrasef("go if %s is %s", d.Name, strings.Join(parts, r.words.phrase(" or ")))
 }
 
 // spans finds where in its range a missing reading makes a rule go. It gives

@@ -69,9 +69,10 @@ func (p printer) part(n *node, leafText func(*node) string) (text string, bind i
 	case opNot:
 		return p.not(n, leafText)
 	case opIf:
-		return sub(n.args[1], bindOr) + " if " + sub(n.args[0], bindOr) + ", else " + sub(n.args[2], bindOr), weakest
+		words := p.report.words
+		return sub(n.args[1], bindOr) + words.phrase(" if ") + sub(n.args[0], bindOr) + words.phrase(", else ") + sub(n.args[2], bindOr), weakest
 	case opGiven:
-		return n.args[0].name + " is given", bindAtom
+		return n.args[0].name + p.report.words.phrase(" is given"), bindAtom
 	case opField:
 		return p.field(n, leafText), bindAtom
 	case opMath:
@@ -89,14 +90,14 @@ func (p printer) part(n *node, leafText func(*node) string) (text string, bind i
 	if n.op == opSub || n.op == opDiv || n.op == opPow {
 		tight++
 	}
-	return sub(left, sign.bind) + sign.text + sub(right, tight), sign.bind
+	return sub(left, sign.bind) + p.report.words.phrase(sign.text) + sub(right, tight), sign.bind
 }
 
 func (p printer) constant(n *node) string {
 	if n.name != "" {
-		return n.name
+		return p.report.words.option(n.name)
 	}
-	return showTyped(n.value, n.typ, units.Unit{}, units.Nearest, p.system)
+	return p.report.words.word(showTyped(n.value, n.typ, units.Unit{}, units.Nearest, p.system), n.typ)
 }
 
 func (p printer) not(n *node, leafText func(*node) string) (string, int) {
@@ -104,14 +105,14 @@ func (p printer) not(n *node, leafText func(*node) string) (string, int) {
 	if a.op == opSame {
 		return p.write(a.args[0], bindSum, leafText) + " ≠ " + p.write(a.args[1], bindSum, leafText), bindCompare
 	}
-	return "not " + p.write(a, bindAtom, leafText), bindCompare
+	return p.report.words.phrase("not ") + p.write(a, bindAtom, leafText), bindCompare
 }
 
 // field writes record.field, or with numbers the field's value.
 func (p printer) field(n *node, leafText func(*node) string) string {
 	record := n.args[0]
 	if record.op == opSlot && leafText(record) != record.name {
-		return showResult(p.report.frame.x[record.slot+n.field], record.typ.Fields[n.field], p.system)
+		return p.report.showField(record.slot, n.field, record.typ.Fields[n.field], p.system)
 	}
 	return p.write(record, bindAtom, leafText) + "." + n.name
 }
@@ -173,13 +174,13 @@ func (p printer) comparison(n *node) (line, margin string) {
 		line = right + map[op]string{opLess: " > ", opLessEq: " ≥ "}[n.op] + left
 	}
 	if same {
-		return line, "exactly at the limit"
+		return line, p.report.words.phrase("exactly at the limit")
 	}
 	difference := u
 	if u.Kind == units.Temperature {
 		difference, _ = units.Lookup(units.TemperatureDifference, u.Symbol)
 	}
-	return line, units.ShowDigits(math.Abs(gap)*difference.Factor, difference, units.Nearest, extra) + spare(gap, n.flipped)
+	return line, units.ShowDigits(math.Abs(gap)*difference.Factor, difference, units.Nearest, extra) + p.report.words.phrase(spare(gap, n.flipped))
 }
 
 // spare says which side of its limit a comparison lies on.

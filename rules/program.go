@@ -13,8 +13,8 @@ type frame struct {
 	surveys []trade.Survey
 	scratch []float64 // arguments and results of calls
 	tables  []trade.Survey
-	err     error // the first refusal of a trade function since it was cleared
-	key     []byte
+	err     error  // the first refusal of a trade function since it was cleared
+	key     []byte // of a call over a survey, written anew for each
 }
 
 // numeric works out a number, or NaN when something it needs is not known.

@@ -59,7 +59,7 @@ func (d *ReadingDef) Read(text string) (Reading, error) {
 		return Reading{}, fmt.Errorf("%s: %w", d.Name, err)
 	}
 	if m.HasLimits && !d.Limits {
-		return Reading{}, fmt.Errorf("%s: %q: one measured value is asked for, not limits", d.Name, text)
+		return Reading{}, answerError("%s: %q: one measured value is asked for, not limits", d.Name, text)
 	}
 	r := Reading{Value: m.Value, Text: strings.TrimSpace(text), U: m.U / 2, Upper: m.Upper, Lower: m.Lower}
 	if m.Bare && m.Unit.Symbol != "" {
@@ -71,7 +71,7 @@ func (d *ReadingDef) Read(text string) (Reading, error) {
 // InRange refuses a value outside the range that the sheet allows.
 func (d *ReadingDef) InRange(x float64) error {
 	if d.Whole && x != math.Trunc(x) {
-		return fmt.Errorf("%s: %s is counted in whole numbers", d.Name, units.ShowIn(x, d.Unit, units.Nearest))
+		return answerError("%s: %s is counted in whole numbers", d.Name, units.ShowIn(x, d.Unit, units.Nearest))
 	}
 	if x >= d.From && x <= d.To && !math.IsNaN(x) {
 		return nil
@@ -79,13 +79,13 @@ func (d *ReadingDef) InRange(x float64) error {
 	show := func(x float64) string { return units.ShowIn(x, d.Unit, units.Nearest) }
 	switch {
 	case math.IsNaN(x) || math.IsInf(x, 0):
-		return fmt.Errorf("%s: not a finite number", d.Name)
+		return answerError("%s: not a finite number", d.Name)
 	case math.IsInf(d.To, 1):
-		return fmt.Errorf("%s: %s is under the least that makes sense here, %s; look at it again", d.Name, show(x), show(d.From))
+		return answerError("%s: %s is under the least that makes sense here, %s; look at it again", d.Name, show(x), show(d.From))
 	case math.IsInf(d.From, -1):
-		return fmt.Errorf("%s: %s is over the most that makes sense here, %s; look at it again", d.Name, show(x), show(d.To))
+		return answerError("%s: %s is over the most that makes sense here, %s; look at it again", d.Name, show(x), show(d.To))
 	}
-	return fmt.Errorf("%s: %s is outside what makes sense here, %s to %s; look at it again", d.Name, show(x), show(d.From), show(d.To))
+	return answerError("%s: %s is outside what makes sense here, %s to %s; look at it again", d.Name, show(x), show(d.From), show(d.To))
 }
 
 func (d *ReadingDef) readYesNo(text string) (Reading, error) {
@@ -175,7 +175,7 @@ func compileReading(l *Library, sheet *Sheet, name source.Text, src readingSourc
 		}
 	}
 	if _, ok := l.Instruments.Find(src.With.Value, measured); !src.With.IsZero() && !ok {
-		report.At(src.With, fmt.Sprintf("no instrument %q reads %s", src.With.Value, measured), source.Suggest(src.With.Value, l.Instruments.names(measured)))
+		report.At(src.With, fmt.Sprintf("no instrument %q reads %s", src.With.Value, measured), source.Suggest(src.With.Value, l.Instruments.Names(measured)))
 	}
 	if d.Whole && kind != units.Number {
 		report.At(src.Kind, "only a number can be whole", "take whole: out, or make it of kind number")

@@ -17,11 +17,18 @@ type ReadingNode struct{ node source.Node }
 // DecodeNode keeps the node.
 func (r *ReadingNode) DecodeNode(n source.Node, _ *source.Report) { r.node = n }
 
+// DescribeSchema describes a reading that is short, long, or a survey's table.
+func (*ReadingNode) DescribeSchema() source.Schema {
+	row := source.SchemaOf[[]source.Text]()
+	survey := source.Schema{"type": "object", "required": []string{"at"}, "additionalProperties": row}
+	return source.AnyOf(source.SchemaOf[source.Text](), source.SchemaOf[longReading](), survey)
+}
+
 // longReading is the long form of a reading.
 type longReading struct {
-	Read source.Text `yaml:"read,required"`
-	With source.Text `yaml:"with"`
-	By   source.Text `yaml:"by"`
+	Read source.Text `yaml:"read,required" about:"the value, with its unit"`
+	With source.Text `yaml:"with" about:"the instrument"`
+	By   source.Text `yaml:"by" about:"who read it"`
 }
 
 // ReadAll understands a list of readings. A name with nothing behind it is a
@@ -73,7 +80,7 @@ func (s *Set) read(d *ReadingDef, n source.Node, report *source.Report) (Reading
 	}
 	if with := long.With; !with.IsZero() && d.Kind.Numeric() {
 		if _, ok := s.library.Instruments.Find(with.Value, d.Kind); !ok {
-			report.At(with, fmt.Sprintf("no instrument %q reads %s", with.Value, d.Kind), source.Suggest(with.Value, s.library.Instruments.names(d.Kind)))
+			report.At(with, fmt.Sprintf("no instrument %q reads %s", with.Value, d.Kind), source.Suggest(with.Value, s.library.Instruments.Names(d.Kind)))
 		}
 	}
 	r.With, r.By = long.With.Value, long.By.Value

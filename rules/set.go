@@ -566,14 +566,18 @@ func (d *dependencies) lists() (readings []string, values []*Value) {
 
 // SheetFiles gives the files of every sheet in the set, by name.
 func (s *Set) SheetFiles() []*source.File {
+	var files []*source.File
+	for _, name := range s.sheetNames() {
+		files = append(files, s.sheets[name].file)
+	}
+	return files
+}
+
+func (s *Set) sheetNames() []string {
 	names := make([]string, 0, len(s.sheets))
 	for name := range s.sheets {
 		names = append(names, name)
 	}
 	sort.Strings(names)
-	files := make([]*source.File, len(names))
-	for i, name := range names {
-		files[i] = s.sheets[name].file
-	}
-	return files
+	return names
 }

@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"math"
 
 	"gudgeon/units"
@@ -14,6 +13,8 @@ type Doubt struct {
 	With       string // what it was taken with; may be empty
 	Share      float64
 	Instrument string // the coarsest instrument that would settle it; empty when none would
+
+	words *Translation
 }
 
 // Doubt explains a result that is too close to call.
@@ -26,6 +27,7 @@ func (r *Report) Doubt(i int, s units.System) (Doubt, bool) {
 	reading := r.readings[d.Name]
 	u := r.MarginUnit(result, s)
 	out := Doubt{
+		words:  r.words,
 		Margin: units.ShowDigits(result.Margin, u, units.Down, 1), U: units.ShowIn(result.U, u, units.Up),
 		Reading: d.Name, With: reading.With, Share: (result.DominantU / result.U) * (result.DominantU / result.U),
 	}
@@ -67,11 +69,11 @@ func (r *Report) settles(result *Result) *Instrument {
 func (d Doubt) String() string {
 	with := ""
 	if d.With != "" {
-		with = " with the " + d.With
+		with = d.words.phrasef(" with the %s", d.words.phrase(d.With))
 	}
-	text := fmt.Sprintf("Too close to call: %s to spare, but that is only sure to ±%s. %s%s makes %.0f %% of the doubt", d.Margin, d.U, d.Reading, with, d.Share*100)
+	text := d.words.phrasef("Too close to call: %s to spare, but that is only sure to ±%s. %s%s makes %.0f %% of the doubt", d.Margin, d.U, d.Reading, with, d.Share*100)
 	if d.Instrument == "" {
-		return text + "; no single better instrument settles it, so move away from the limit."
+		return text + d.words.phrase("; no single better instrument settles it, so move away from the limit.")
 	}
-	return text + "; take it with the " + d.Instrument + " to settle it."
+	return text + d.words.phrasef("; take it with the %s to settle it.", d.words.phrase(d.Instrument))
 }

@@ -29,23 +29,23 @@ func (r *Report) Worked(i int, s units.System) Line {
 		line.Numbers, line.Result = p.comparison(result.leaf.n)
 		return line
 	}
-	line.Numbers, line.Result = p.numbers(root), result.explain()
+	line.Numbers, line.Result = p.numbers(root), result.explain(r.words)
 	return line
 }
 
 // explain says what came out where there is no margin to show.
-func (result *Result) explain() string {
+func (result *Result) explain(words *Translation) string {
 	switch {
 	case result.Err != nil:
-		return "cannot be worked out: " + result.Err.Error()
+		return words.phrasef("cannot be worked out: %s", result.Err)
 	case result.Verdict == Waiting:
-		return "waits for " + strings.Join(result.Missing, ", ")
+		return words.phrasef("waits for %s", strings.Join(result.Missing, ", "))
 	case result.Verdict == NotNeeded:
-		return "not needed"
+		return words.phrase("not needed")
 	case result.Verdict == Go && !result.Noted:
-		return "holds"
+		return words.phrase("holds")
 	}
-	return "does not hold"
+	return words.phrase("does not hold")
 }
 
 // Steps gives the lines that lead to a rule's own: every value that it is made
@@ -147,7 +147,7 @@ func (r *Report) ShowValue(v *Value, s units.System) string {
 }
 
 func (r *Report) showField(slot, i int, f trade.Result, s units.System) string {
-	return showResult(r.frame.x[slot+i], f, s)
+	return r.words.word(showResult(r.frame.x[slot+i], f, s), resultType(f))
 }
 
 func showResult(x float64, f trade.Result, s units.System) string {
@@ -181,10 +181,10 @@ func (r *Report) showSlot(slot int, s units.System) string {
 		if slot != d.slot {
 			return units.ShowIn(x, displayUnit(d.Unit, s), units.Nearest)
 		}
-		return d.Show(Reading{Value: x, Survey: r.readings[d.Name].Survey}, s)
+		return r.words.Show(d, Reading{Value: x, Survey: r.readings[d.Name].Survey}, s)
 	}
 	v := o.value
-	return showTyped(x, v.Type, v.Unit, v.Round, s)
+	return r.words.word(showTyped(x, v.Type, v.Unit, v.Round, s), v.Type)
 }
 
 // showTyped prints a result by what is known of its type.

@@ -7,7 +7,8 @@ import (
 // engine is a search over a fixed set of notes.
 type engine interface {
 	names(query string, n int) ([]string, error)
-	size() (bytes int64, where string)
+	file() string  // where it is kept; empty for memory
+	reopen() error // as a program that starts does; nothing for memory
 	close() error
 }
 

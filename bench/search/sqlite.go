@@ -102,15 +102,6 @@ func anyWord(query string) string {
 	return strings.Join(words, " OR ")
 }
 
-func (e *fts) size() (int64, string) {
-	info, err := os.Stat(e.file())
-	if err != nil {
-		return 0, err.Error()
-	}
-	return info.Size(), "file"
-}
-
-// reopen opens the file as a program that starts would.
 func (e *fts) reopen() error {
 	if err := e.db.Close(); err != nil {
 		return err

@@ -102,11 +102,12 @@ func TestRepeatsAreAveraged(t *testing.T) {
 
 // Whatever a file holds, it is read or refused; nothing breaks.
 func FuzzFind(f *testing.F) {
-	for _, name := range []string{"survey-link.yaml", "survey-good.yaml", "survey-missing.yaml"} {
+	for _, name := range []string{"survey-link.yaml", "survey-good.yaml", "survey-missing.yaml", "survey-whole.yaml"} {
 		f.Add(example(f, name).Text)
 	}
 	f.Add("part: x\nsweep: {readings: {at: [12], 1 in: }}\n")
 	f.Add("part: x\nsweep: {readings: }\ncentres: [{feature: grease hole, at: , reads: }]\n")
+	f.Add("part: x\nsweep: {readings: {at: [12], 1 in: [1 in]}}\nheat: {composition: {C: 1 %, Mn: }, interpass: }\nfinished: {readings: , voids: none}\npasses:\n")
 	f.Add("part: x\ndiameters: {unit: mm, readings: {at: [1, 2], 1 mm: [[], [5, 6]]}}\nplan: {}\n")
 	f.Fuzz(func(t *testing.T, text string) {
 		job, err := Read(&source.File{Name: "fuzz.yaml", Text: text})

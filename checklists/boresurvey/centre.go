@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"gudgeon/rules"
 	"gudgeon/rules/source"
 	"gudgeon/trade/bore"
 )
@@ -28,6 +29,8 @@ type centreSource struct {
 	GoodTo    source.Text `yaml:"good to"`
 	At        node        `yaml:"at,required"`
 	Reads     node        `yaml:"reads,required"`
+
+	known rules.Instruments
 }
 
 func (src *centreSource) read(report *source.Report) Centre {
@@ -39,7 +42,7 @@ func (src *centreSource) read(report *source.Report) Centre {
 	if c.Name == "" {
 		c.Name = c.Feature.String()
 	}
-	g := readGauge(src.Unit, src.With, src.Within, report)
+	g := readGauge(src.known, src.Unit, src.With, src.Within, report)
 	c.Sweep.SetRadius = readLength(src.SetRadius, limits{0, 1.5}, report)
 	g.reads(c.Sweep.SetRadius)
 	if src.At.IsEmpty() || src.Reads.IsEmpty() {

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"gudgeon/rules"
 	"gudgeon/rules/source"
 	"gudgeon/trade/bore"
 )
@@ -68,8 +69,13 @@ type fileSource struct {
 	Finished    *finishedSource `yaml:"finished"`
 }
 
-// Read understands a survey file. All mistakes come back together.
-func Read(f *source.File) (*Job, error) {
+// Read understands a survey file, with the shipped instruments. All mistakes come
+// back together.
+func Read(f *source.File) (*Job, error) { return ReadWith(rules.UsualInstruments(), f) }
+
+// ReadWith understands a survey file whose readings were taken with the
+// instruments of a shop.
+func ReadWith(known rules.Instruments, f *source.File) (*Job, error) {
 	root, err := source.Parse(f)
 	if err != nil {
 		return nil, err
@@ -77,6 +83,7 @@ func Read(f *source.File) (*Job, error) {
 	var src fileSource
 	var report source.Report
 	root.Decode(&src, &report)
+	src.readWith(known)
 	job := &Job{File: f.Name, Part: src.Part.Value, Note: src.Note.Value, By: src.By.Value}
 	job.places.sweep = src.Part
 	job.Readings.Length = readLength(src.Length, limits{0.001, 10}, &report)
@@ -96,6 +103,24 @@ func Read(f *source.File) (*Job, error) {
 	}
 	job.readWork(&src, &report)
 	return job, report.Err()
+}
+
+// readWith tells every table which instruments there are.
+func (src *fileSource) readWith(known rules.Instruments) {
+	for _, t := range []*tableSource{src.Sweep, src.Diameters, src.WeldSurface} {
+		if t != nil {
+			t.known = known
+		}
+	}
+	for i := range src.Centres {
+		src.Centres[i].known = known
+	}
+	if src.Heat != nil {
+		src.Heat.known = known
+	}
+	if src.Finished != nil {
+		src.Finished.known = known
+	}
 }
 
 // readWork reads the sections on welding, boring and inspecting.

@@ -62,6 +62,8 @@ type heatSource struct {
 	Hoses       source.Text `yaml:"hoses near"`
 	Electronics source.Text `yaml:"electronics near"`
 	OnMachine   source.Text `yaml:"on the machine"`
+
+	known rules.Instruments
 }
 
 type compositionSource struct {
@@ -183,6 +185,9 @@ func (src *heatSource) readTemperatures(h *HeatData, report *source.Report) {
 	}
 	h.Metal = read(src.Now).K
 	h.Procedure, h.MostInterpass = read(src.Procedure).K, read(src.MostInterpass).K
+	if h.MostInterpass > 0 && h.Procedure > h.MostInterpass {
+		report.At(src.MostInterpass, "the most that is allowed between layers is less than the procedure's preheat", "")
+	}
 	h.Preheat = read(src.Preheat)
 	h.need(h.Preheat.K > 0, "preheat, read at the coldest place before the first bead")
 	known := h.Preheat.K == 0 || h.Preheat.U > 0
@@ -199,10 +204,10 @@ func (src *heatSource) readTemperatures(h *HeatData, report *source.Report) {
 func (src *heatSource) thermometer(report *source.Report) float64 {
 	u := 0.0
 	if src.With.Value != "" {
-		i, ok := rules.UsualInstruments().Find(src.With.Value, units.Temperature)
+		i, ok := src.known.Find(src.With.Value, units.Temperature)
 		if !ok {
 			report.At(src.With, fmt.Sprintf("%q is not a known instrument for a temperature", src.With.Value),
-				source.Suggest(src.With.Value, instrumentsFor(units.Temperature)))
+				source.Suggest(src.With.Value, src.known.Names(units.Temperature)))
 			return 0
 		}
 		u = i.U(0)

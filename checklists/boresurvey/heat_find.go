@@ -29,24 +29,29 @@ type Reach uint8
 // The reaches.
 const (
 	NotRead  Reach = iota
-	Yes            // beyond the limit by more than the instrument is off
-	TooClose       // beyond it by less
-	No
+	Reached        // by more than the instrument is off
+	TooClose       // by less
+	NotReached
 )
 
 func (r Reach) String() string {
 	return [...]string{"not read", "reached", "too close to call", "not reached"}[r]
 }
 
+// Held is the word for a temperature between layers.
+func (r Reach) Held() string {
+	return [...]string{"not read", "held", "too close to call", "not held"}[r]
+}
+
 // reach compares what is left to a limit with the uncertainty of a reading.
 func reach(room, u float64) Reach {
 	switch {
 	case room < 0:
-		return No
+		return NotReached
 	case room < bore.Coverage*u:
 		return TooClose
 	}
-	return Yes
+	return Reached
 }
 
 // heat works the section out, as far as it goes.
@@ -93,7 +98,9 @@ func (h *Heat) compare(data *HeatData) {
 // care lists what to mind: the trade's cautions, and the way of the current.
 func (d *HeatData) care(list []weld.Caution) (out []string) {
 	for _, c := range list {
-		out = append(out, c.String())
+		if c != weld.FollowProcedure { // every finding says that already
+			out = append(out, c.String())
+		}
 	}
 	out = append(out, "Clamp the ground to bare metal of this part, beside the weld, so that no bearing, pin, slide or cylinder carries the current.")
 	if d.Electronics || d.OnMachine {
@@ -160,7 +167,7 @@ func (f *Finding) judgeSteel() {
 func (f *Finding) judgePreheat() {
 	h, read := f.Heat, f.Job.Heat.Preheat
 	switch h.Reached {
-	case No:
+	case NotReached:
 		f.notice(rules.Stop, func(sys units.System) string {
 			return fmt.Sprintf("Preheat is not reached: the coldest place reads %s, and %s is wanted. Heat on slowly from the thick side; read it again a minute after the flame is off.",
 				degrees(read.K, sys, units.Down), degrees(h.Wanted, sys, units.Up))
@@ -175,7 +182,7 @@ func (f *Finding) judgePreheat() {
 
 func (f *Finding) judgeInterpass() {
 	h, most := f.Heat, f.Job.Heat.MostInterpass
-	if h.Held != No && h.Held != TooClose {
+	if h.Held != NotReached && h.Held != TooClose {
 		return
 	}
 	verdict, what := rules.Stop, "was not held"

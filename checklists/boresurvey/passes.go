@@ -12,18 +12,18 @@ import (
 // given.
 type PassData struct {
 	bar.Section
-	Material           bar.Material
-	Overhang           float64 // of a bar held at one end, m
-	Span, Station      float64 // of a bar in two bearings, m
-	Work               bar.Work
+	Material               bar.Material
+	Overhang               float64 // of a bar held at one end, m
+	Span, Station          float64 // of a bar in two bearings, m
+	Work                   bar.Work
 	HeavyFeed, LightFeed   float64 // m/rad
 	HeavySpeed, LightSpeed float64 // m/s
-	Power              float64 // at the spindle, W
-	DepthLimit         float64 // on the radius, m; 0: what cannot chatter
-	Light              float64 // light pass, on the radius, m
-	Tolerance          float64 // full width, on the diameter, m; 0: the finish diameter's limits
-	Length             float64 // of the cut, m; 0: the bore's
-	Missing            []string
+	Power                  float64 // at the spindle, W
+	DepthLimit             float64 // on the radius, m; 0: what cannot chatter
+	Light                  float64 // light pass, on the radius, m
+	Tolerance              float64 // full width, on the diameter, m; 0: the finish diameter's limits
+	Length                 float64 // of the cut, m; 0: the bore's
+	Missing                []string
 
 	at, barAt source.Text
 }
@@ -37,6 +37,9 @@ const (
 	lightUsual  = 0.0025 * 0.0254 // light pass on the radius, m: 0.005 in on the diameter
 	Damping     = 0.03            // of a bar in its holder
 )
+
+// inchTurn is a feed of 1 in/rev, m/rad.
+const inchTurn = 0.0254 / (2 * math.Pi)
 
 type passSource struct {
 	Diameter   source.Text `yaml:"bar diameter"`
@@ -99,7 +102,7 @@ func (src *passSource) readBar(d *PassData, report *source.Report) {
 
 func (src *passSource) readCut(d *PassData, report *source.Report) {
 	feed := func(text source.Text, name string) float64 {
-		v := readQuantity(units.Feed, text, units.Unit{}, limits{8.1e-7, 8e-4}, report).Value
+		v := readQuantity(units.Feed, text, units.Unit{}, limits{0.0002 * inchTurn, 0.2 * inchTurn}, report).Value
 		d.need(v > 0, name)
 		return v
 	}

@@ -131,7 +131,7 @@ func (p *Passes) work(d *PassData) error {
 	}
 	var err error
 	if p.Set, err = d.setup(); err != nil {
-		return mistake(d.barAt, err)
+		return err
 	}
 	plan, err := d.plan(p.Set, p.Aim, p.Stock)
 	var none noPlan
@@ -173,19 +173,20 @@ func (d *PassData) bends(push float64) (stiffness, deflection float64, err error
 	return r.Stiffness, r.Deflection, err
 }
 
+// setup works out what does not depend on the passes.
 func (d *PassData) setup() (Setup, error) {
 	k, _, err := d.bends(0)
 	if err != nil {
-		return Setup{}, err
+		return Setup{}, mistake(d.barAt, err)
 	}
 	kc, err := bar.SpecificForce(d.Work, d.HeavyFeed, squareEdge)
 	if err != nil {
-		return Setup{}, err
+		return Setup{}, mistake(d.at, err)
 	}
 	// The bar gives away from the wall, and only a share of the force acts there.
 	stable, err := bar.StableDepth(bar.StableInput{Stiffness: k, Damping: Damping, Specific: pushShare * kc})
 	if err != nil {
-		return Setup{}, err
+		return Setup{}, mistake(d.at, err)
 	}
 	s := Setup{k, stable.Depth, d.DepthLimit}
 	if s.DepthLimit == 0 {
@@ -219,4 +220,3 @@ func (p *Passes) Through() float64 { return p.Aim - 2*p.Stock.Most }
 func onDiameter(x float64, sys units.System) string {
 	return units.Show(2*x, units.Length, sys, units.Nearest)
 }
-

@@ -72,22 +72,37 @@ func (f *Finding) judgeBar() {
 				units.Show(o.Ratio, units.Number, sys, units.Up), units.Show(o.Most, units.Length, sys, units.Down), o.Material.Name)
 		})
 	}
-	if n := p.chattering(); len(n) > 0 {
+	if n := p.chattering(); n != "" {
 		f.notice(rules.Caution, func(sys units.System) string {
-			return fmt.Sprintf("Chatter is possible in %s: deeper than %s on the radius, which this bar takes at any speed. Set that as the depth limit, or change the speed when it sings.",
-				strings.Join(n, " and "), units.Show(p.Set.Stable, units.Length, sys, units.Down))
+			way := "Set that as the depth limit, or change the speed when it sings."
+			if p.Set.Stable < truingLeast {
+				way = "No truing pass is that light: shorten the bar or take a thicker one."
+			}
+			return fmt.Sprintf("Chatter is possible in %s: this bar takes %s on the radius at any speed, and it is deeper. %s", n,
+				units.Show(p.Set.Stable, units.Length, sys, units.Down), way)
 		})
 	}
 }
 
-// chattering names the passes that are deeper than what cannot chatter.
-func (p *Passes) chattering() (names []string) {
+// chattering names the heavy passes that are deeper than what cannot chatter;
+// they follow each other, since all of them take the same.
+func (p *Passes) chattering() string {
+	first, last := 0, 0
 	for i, pass := range p.Plan.Passes[:p.Plan.Count] {
-		if pass.Kind != bar.LightPass && pass.Most > p.Set.Stable*(1+1e-9) {
-			names = append(names, fmt.Sprintf("pass %d", i+1))
+		if pass.Kind == bar.LightPass || pass.Most <= p.Set.Stable*(1+1e-9) {
+			continue
+		}
+		if last = i + 1; first == 0 {
+			first = last
 		}
 	}
-	return names
+	switch first {
+	case 0:
+		return ""
+	case last:
+		return fmt.Sprintf("pass %d", last)
+	}
+	return fmt.Sprintf("passes %d to %d", first, last)
 }
 
 // refusal says why there is no plan, and what would give one.

@@ -108,7 +108,11 @@ func readWord(text source.Text, words []string, report *source.Report) (index in
 			return i, true
 		}
 	}
-	report.At(text, fmt.Sprintf("%q is not known here", text.Value), source.Suggest(text.Value, words))
+	hint := source.Suggest(text.Value, words)
+	if len(text.Value) < 3 { // too short for a slip of the finger
+		hint = "known here: " + strings.Join(words, ", ")
+	}
+	report.At(text, fmt.Sprintf("%q is not known here", text.Value), hint)
 	return 0, false
 }
 

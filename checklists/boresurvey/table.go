@@ -2,7 +2,6 @@ package boresurvey
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"gudgeon/rules"
@@ -19,6 +18,8 @@ type tableSource struct {
 	With      source.Text `yaml:"with"`
 	Within    source.Text `yaml:"within"`
 	Readings  node        `yaml:"readings,required"`
+
+	known rules.Instruments
 }
 
 // node keeps a piece of the file for later, when its unit is known.
@@ -38,7 +39,7 @@ type gauge struct {
 
 // readGauge finds unit and uncertainty. Both an instrument and a figure may be
 // given: the figure counts.
-func readGauge(unit, with, within source.Text, report *source.Report) gauge {
+func readGauge(known rules.Instruments, unit, with, within source.Text, report *source.Report) gauge {
 	var g gauge
 	if unit.Value != "" {
 		u, ok := units.Lookup(units.Length, unit.Value)
@@ -48,9 +49,9 @@ func readGauge(unit, with, within source.Text, report *source.Report) gauge {
 		g.unit = u
 	}
 	if with.Value != "" {
-		i, ok := rules.UsualInstruments().Find(with.Value, units.Length)
+		i, ok := known.Find(with.Value, units.Length)
 		if !ok {
-			report.At(with, fmt.Sprintf("%q is not a known instrument for a length", with.Value), source.Suggest(with.Value, instrumentsFor(units.Length)))
+			report.At(with, fmt.Sprintf("%q is not a known instrument for a length", with.Value), source.Suggest(with.Value, known.Names(units.Length)))
 		} else {
 			g.u = i.U(0)
 		}
@@ -68,17 +69,6 @@ func (g *gauge) reads(setRadius float64) {
 	if setRadius > 0 {
 		g.in, g.what, g.hint = limits{-0.1, 0.1}, "an indicator reading", ""
 	}
-}
-
-// instrumentsFor lists what reads a kind.
-func instrumentsFor(k units.Kind) (names []string) {
-	for name, i := range rules.UsualInstruments() {
-		if i.Reads == k {
-			names = append(names, name)
-		}
-	}
-	slices.Sort(names)
-	return names
 }
 
 // cell is one place of a table.
@@ -105,7 +95,7 @@ func (job *Job) readSweep(src *tableSource, report *source.Report) {
 
 // sweep reads a table of indicator readings, or of radii.
 func (src *tableSource) sweep(report *source.Report) (in bore.Readings, dashes []Dash, stations []stationText) {
-	g := readGauge(src.Unit, src.With, src.Within, report)
+	g := readGauge(src.known, src.Unit, src.With, src.Within, report)
 	in.SetRadius = readLength(src.SetRadius, limits{0, 1.5}, report)
 	g.reads(in.SetRadius)
 	cells, stations := readTable(src.Readings.Node, g, report)
@@ -148,7 +138,7 @@ func (src *tableSource) diameters(report *source.Report) (list trade.Survey, sta
 	if src.SetRadius.Value != "" {
 		report.At(src.SetRadius, "diameters have no set radius", "take it out, or write the table under sweep:")
 	}
-	g := readGauge(src.Unit, src.With, src.Within, report)
+	g := readGauge(src.known, src.Unit, src.With, src.Within, report)
 	g.in, g.what = diameters, "a diameter"
 	cells, stations := readTable(src.Readings.Node, g, report)
 	for _, c := range cells {

@@ -17,9 +17,13 @@ type asker struct {
 	*screen
 	in     *bufio.Scanner
 	run    *checklists.Run
+	words  *checklists.Translation // nil for English
 	system units.System
 	onQuit string // what quit does, for the help
 }
+
+// report is where the job stands, in the language of the person asked.
+func (a *asker) report() *checklists.Report { return a.run.Report().In(a.words) }
 
 // What a person may do instead of answering.
 var (
@@ -32,12 +36,13 @@ var (
 // it changed.
 func (a *asker) take(step *checklists.Step, d *rules.ReadingDef) ([]checklists.Change, error) {
 	now, given := a.run.Progress.Readings[d.Name]
-	question := askText(d, a.system)
+	own := a.words.Sheets()
+	question := a.askText(own, d, a.system)
 	switch {
 	case given:
-		question += fmt.Sprintf(" [now %s, Enter keeps it]", d.Show(now, a.system))
+		question += a.sayf(" [now %s, Enter keeps it]", own.Show(d, now, a.system))
 	case d.Usual != "":
-		question += fmt.Sprintf(" [usually %s]", d.Usual)
+		question += a.sayf(" [usually %s]", d.Usual)
 	}
 	for {
 		answer, err := a.ask(question+":", step)
@@ -48,7 +53,7 @@ func (a *asker) take(step *checklists.Step, d *rules.ReadingDef) ([]checklists.C
 			return nil, nil
 		}
 		if answer == "" {
-			a.line("  A missing reading is never a pass. Type skip to come back to it.")
+			a.line("  %s", a.say("A missing reading is never a pass. Type skip to come back to it."))
 			continue
 		}
 		reading, changes, err := a.answer(d, answer)
@@ -62,17 +67,18 @@ func (a *asker) take(step *checklists.Step, d *rules.ReadingDef) ([]checklists.C
 }
 
 func (a *asker) answer(d *rules.ReadingDef, text string) (rules.Reading, []checklists.Change, error) {
-	text, err := d.Shorthand(text)
+	reading, err := a.words.Sheets().Read(d, text)
 	if err != nil {
-		return rules.Reading{}, nil, err
+		return reading, nil, err
 	}
-	return a.run.Answer(d.Name, text, d.With)
+	reading.With = d.With
+	return reading, a.run.Set(d.Name, reading), nil
 }
 
 // understood shows a reading in both systems before it counts.
 func (a *asker) understood(d *rules.ReadingDef, r rules.Reading) {
 	if !d.Kind.Numeric() {
-		a.line("  = %s", d.Show(r, a.system))
+		a.line("  = %s", a.words.Sheets().Show(d, r, a.system))
 		return
 	}
 	inch, metric := d.Show(r, units.InchShop), d.Show(r, units.MetricShop)
@@ -96,14 +102,14 @@ func (a *asker) ask(question string, step *checklists.Step) (string, error) {
 			return "", io.EOF
 		}
 		answer := strings.TrimSpace(a.in.Text())
-		switch strings.ToLower(answer) {
-		case "?", "help":
+		switch {
+		case answer == "?", a.means(answer, "help"):
 			a.help(step)
-		case "back":
+		case a.means(answer, "back"):
 			return "", errBack
-		case "skip":
+		case a.means(answer, "skip"):
 			return "", errSkip
-		case "quit":
+		case a.means(answer, "quit"):
 			return "", errQuit
 		default:
 			return answer, nil
@@ -112,12 +118,14 @@ func (a *asker) ask(question string, step *checklists.Step) (string, error) {
 }
 
 func (a *asker) help(step *checklists.Step) {
-	a.labelled(2, "How: ", step.How)
+	words := a.words.Step(step)
+	a.labelled(2, a.say("How: "), words.How)
 	for _, d := range step.Take {
-		a.labelled(2, d.Name+": ", d.How)
+		a.labelled(2, d.Name+": ", a.words.Sheets().How(d))
 	}
-	a.labelled(2, "What goes wrong: ", step.Wrong)
-	a.line("  back  goes to the step before, to look at it or correct it")
-	a.line("  skip  comes back to this step later; a hold cannot be skipped")
-	a.line("  quit  %s", a.onQuit)
+	a.labelled(2, a.say("What goes wrong: "), words.Wrong)
+	width := max(visible(a.say("back")), visible(a.say("skip")), visible(a.say("quit"))) + 2
+	a.row(2, a.say("back"), width, a.say("goes to the step before, to look at it or correct it"))
+	a.row(2, a.say("skip"), width, a.say("comes back to this step later; a hold cannot be skipped"))
+	a.row(2, a.say("quit"), width, a.say(a.onQuit))
 }

@@ -28,7 +28,7 @@ for standard input. A missing reading is never a pass: the verdict is then waiti
   gudgeon check link job7.yaml --json`,
 		Args: exactly(2, "a checklist and a file of readings, like: gudgeon check pre-lift readings.yaml"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			p, err := s.procedure(args[0])
+			p, words, err := s.procedure(args[0])
 			if err != nil {
 				return err
 			}
@@ -41,10 +41,12 @@ for standard input. A missing reading is never a pass: the verdict is then waiti
 				return err
 			}
 			report := p.Evaluate(progress)
+			notes := &recall{settings: s}
+			defer notes.close()
 			if s.json {
-				err = writeJSON(cmd.OutOrStdout(), report.JSON(s.units()))
+				err = printJSON(cmd, report, s.units(), notes)
 			} else {
-				printReport(newScreen(cmd.OutOrStdout()), report, s.units(), worked)
+				printReport(s.screen(cmd.OutOrStdout()), report.In(words), s.units(), worked, notes)
 			}
 			if err != nil {
 				return err
@@ -77,9 +79,20 @@ func writeJSON(w io.Writer, v any) error {
 	return e.Encode(v)
 }
 
+// printJSON writes a report for other programs. Trouble with the notes goes beside
+// it.
+func printJSON(cmd *cobra.Command, r *checklists.Report, system units.System, notes *recall) error {
+	out := r.JSON(system)
+	notes.fill(&out, r, system)
+	if trouble := notes.trouble(); trouble != "" {
+		fmt.Fprintln(cmd.ErrOrStderr(), "gudgeon: "+trouble)
+	}
+	return writeJSON(cmd.OutOrStdout(), out)
+}
+
 // printReport writes a whole report: what stops first, what is in order last.
-func printReport(s *screen, r *checklists.Report, system units.System, worked bool) {
-	s.line("%s: %s", s.bold(r.Procedure.Title), s.verdict(r.Verdict))
+func printReport(s *screen, r *checklists.Report, system units.System, worked bool, notes *recall) {
+	s.line("%s: %s", s.bold(r.Words().Title(r.Procedure)), s.verdict(r.Verdict))
 	if r.Progress.Part != "" {
 		s.line("%s", r.Progress.Part)
 	}
@@ -88,6 +101,7 @@ func printReport(s *screen, r *checklists.Report, system units.System, worked bo
 			if r.Rules.Results[i].Verdict == v {
 				s.gap()
 				printResult(s, r.Rules, i, system, worked)
+				notes.print(s, r, i, system)
 			}
 		}
 	}
@@ -95,6 +109,7 @@ func printReport(s *screen, r *checklists.Report, system units.System, worked bo
 	printWaiting(s, r, system)
 	printGo(s, r, system, worked)
 	printCautions(s, r)
+	notes.end(s)
 }
 
 // printResult writes one rule that stops or cautions.
@@ -102,7 +117,7 @@ func printResult(s *screen, r *rules.Report, i int, system units.System, worked 
 	result := &r.Results[i]
 	name := result.Rule.ID
 	if result.Rule.LifeSafety {
-		name += " (life safety)"
+		name += s.say(" (life safety)")
 	}
 	s.line("%s  %s", s.verdict(result.Verdict), name)
 	line := r.Worked(i, system)
@@ -112,12 +127,12 @@ func printResult(s *screen, r *rules.Report, i int, system units.System, worked 
 	} else {
 		s.labelled(2, "", reason(r, i, system))
 		s.labelled(2, "", line.Symbols)
-		s.labelled(2, "", joinWorked(line, result))
+		s.labelled(2, "", s.joinWorked(line, result))
 	}
 	printSteps(s, r.Steps(i, system), worked)
-	s.row(2, "do", 10, r.Do(i, system))
+	s.row(2, s.say("do"), 10, r.Do(i, system))
 	printWays(s, r, i, system)
-	s.row(2, "source", 10, result.Rule.Source)
+	s.row(2, s.say("source"), 10, result.Rule.Source)
 }
 
 // reason says why a rule is not go: what the sheet says, or, when the check holds
@@ -137,27 +152,37 @@ func sentence(text string) string {
 
 // printWays lists what would make a rule go.
 func printWays(s *screen, r *rules.Report, i int, system units.System) {
-	label := "way out"
+	label := s.say("way out")
 	for _, way := range r.WaysOut(i, system) {
 		var parts []string
 		for _, c := range way.Changes {
-			parts = append(parts, fmt.Sprintf("%s: %s instead of %s", c.Reading.Ask, c.Text, c.Reading.Show(rules.Reading{Value: c.From}, system)))
+			from := r.Language().Show(c.Reading, rules.Reading{Value: c.From}, system)
+			parts = append(parts, s.sayf("%s: %s instead of %s", r.Language().Ask(c.Reading), changeText(r, c, system), from))
 		}
-		s.row(2, label, 10, strings.Join(parts, ", and "))
-		label = "or"
+		s.row(2, label, 10, strings.Join(parts, s.say(", and ")))
+		label = s.say("or")
 	}
 }
 
-func joinWorked(line rules.Line, result *rules.Result) string {
+// changeText is what a reading is to become: a number as a shop would set it, or
+// the answer in words.
+func changeText(r *rules.Report, c rules.Change, system units.System) string {
+	if c.Reading.Kind.Numeric() {
+		return c.Text
+	}
+	return r.Language().Show(c.Reading, rules.Reading{Value: c.To}, system)
+}
+
+func (s *screen) joinWorked(line rules.Line, result *rules.Result) string {
 	text := line.Result
 	if line.Numbers != "" {
 		text = line.Numbers + ": " + line.Result
 	}
 	if result.NonLinear && result.Margin < 3*result.U {
-		text += " (the rule bends here: its uncertainty is only roughly known)"
+		text += s.say(" (the rule bends here: its uncertainty is only roughly known)")
 	}
 	if !math.IsNaN(result.Use) {
-		text += fmt.Sprintf(" (use %.0f %%)", math.Ceil(result.Use*100-1e-9))
+		text += s.sayf(" (use %.0f %%)", math.Ceil(result.Use*100-1e-9))
 	}
 	return text
 }
@@ -194,10 +219,10 @@ func printNotes(s *screen, r *rules.Report, system units.System) {
 	for i := range r.Results {
 		if r.Results[i].Noted {
 			s.gap()
-			s.line("NOTE  %s", r.Results[i].Rule.ID)
+			s.line("%s  %s", s.say("NOTE"), r.Results[i].Rule.ID)
 			s.labelled(2, "", r.Says(i, system))
-			s.labelled(2, "", joinWorked(r.Worked(i, system), &r.Results[i]))
-			s.row(2, "do", 10, r.Do(i, system))
+			s.labelled(2, "", s.joinWorked(r.Worked(i, system), &r.Results[i]))
+			s.row(2, s.say("do"), 10, r.Do(i, system))
 		}
 	}
 }
@@ -207,7 +232,7 @@ func printWaiting(s *screen, r *checklists.Report, system units.System) {
 	if len(r.Waiting) == 0 {
 		return
 	}
-	s.heading("Still to do before this can be go")
+	s.heading(s.say("Still to do before this can be go"))
 	width := 0
 	for _, name := range r.Waiting {
 		if _, ok := r.Procedure.Rules.Reading(name); ok {
@@ -217,10 +242,10 @@ func printWaiting(s *screen, r *checklists.Report, system units.System) {
 	for _, name := range r.Waiting {
 		d, ok := r.Procedure.Rules.Reading(name)
 		if !ok {
-			s.labelled(2, "", name)
+			s.labelled(2, "", holdText(s, r, name))
 			continue
 		}
-		s.row(2, name, width+2, askText(d, system))
+		s.row(2, name, width+2, s.askText(r.Words().Sheets(), d, system))
 	}
 	printNeeded(s, r.Rules, system)
 }
@@ -234,14 +259,24 @@ func printNeeded(s *screen, r *rules.Report, system units.System) {
 	}
 }
 
+// holdText names a hold that a report waits for.
+func holdText(s *screen, r *checklists.Report, waits string) string {
+	for _, step := range r.Procedure.Steps {
+		if waits == step.WaitsFor() {
+			return s.sayf("hold %s, released by %s", step.ID, r.Words().Step(step).ReleasedBy)
+		}
+	}
+	return waits
+}
+
 // askText is the question for a reading with how to answer it.
-func askText(d *rules.ReadingDef, system units.System) string {
-	text := d.Ask
+func (s *screen) askText(t *rules.Translation, d *rules.ReadingDef, system units.System) string {
+	text := t.Ask(d)
 	switch d.Kind {
 	case units.YesNo:
-		text += " (yes or no)"
+		text += s.say(" (yes or no)")
 	case units.Choice:
-		text += " (" + strings.Join(d.Options, ", ") + ")"
+		text += " (" + strings.Join(t.Options(d), ", ") + ")"
 	default:
 		if u := d.Unit; u.Symbol != "" {
 			if system == units.MetricShop {
@@ -251,7 +286,7 @@ func askText(d *rules.ReadingDef, system units.System) string {
 		}
 	}
 	if d.With != "" {
-		text += ", with " + d.With
+		text += s.sayf(", with %s", t.With(d))
 	}
 	return text
 }
@@ -270,27 +305,28 @@ func printGo(s *screen, r *checklists.Report, system units.System, worked bool) 
 		}
 	}
 	if len(inOrder) > 0 {
-		s.heading("In order")
+		s.heading(s.say("In order"))
 	}
 	for _, i := range inOrder {
 		result := &r.Rules.Results[i]
-		s.row(2, result.Rule.ID, width+2, joinWorked(r.Rules.Worked(i, system), result))
+		s.row(2, result.Rule.ID, width+2, s.joinWorked(r.Rules.Worked(i, system), result))
 		if worked {
 			printSteps(s, r.Rules.Steps(i, system), true)
 		}
 	}
 	if unneeded > 0 {
 		s.gap()
-		s.line("%d more rules do not apply to this job.", unneeded)
+		s.line(s.say("%d more rules do not apply to this job."), unneeded)
 	}
 }
 
 func printCautions(s *screen, r *checklists.Report) {
-	if len(r.Procedure.Cautions) == 0 {
+	cautions := r.Words().Cautions(r.Procedure)
+	if len(cautions) == 0 {
 		return
 	}
-	s.heading("Take care")
-	for _, c := range r.Procedure.Cautions {
+	s.heading(s.say("Take care"))
+	for _, c := range cautions {
 		s.labelled(2, "- ", c)
 	}
 }

@@ -87,6 +87,8 @@ func (c *comparison) list() ([]string, error) {
 		return c.checklists()
 	case sharedFile:
 		return checklists.CompareShared(c.old, c.newer)
+	case instrumentsFile, synonymsFile:
+		return nil, dataError{fmt.Errorf("%s: name two sheets, two checklists or two files of shared steps", c.old.Name)}
 	}
 	old, err := rules.ReadSheet(c.old)
 	if err != nil {
@@ -163,5 +165,9 @@ func (c *comparison) procedure(f *source.File) (*checklists.Procedure, error) {
 	if err != nil {
 		return nil, err
 	}
-	return checklists.OfSheet(rules.Trade(), shop, sheet)
+	library, err := shop.Library()
+	if err != nil {
+		return nil, err
+	}
+	return checklists.OfSheet(library, shop, sheet)
 }

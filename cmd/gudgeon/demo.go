@@ -148,7 +148,7 @@ func (d *telling) result(r *rules.Report, id string) {
 			return
 		}
 		line := r.Worked(i, d.system)
-		d.labelled(0, d.verdict(result.Verdict)+"  ", id+": "+joinWorked(line, result))
+		d.labelled(0, d.verdict(result.Verdict)+"  ", id+": "+d.joinWorked(line, result))
 	}
 }
 
@@ -191,7 +191,7 @@ func (d *telling) end() {
 	d.line("%s looked at and go, %d not needed on this job.", count(decided, "rule"), len(report.Rules.Results)-decided)
 	if tightest >= 0 {
 		result := &report.Rules.Results[tightest]
-		d.labelled(0, "The tightest: ", result.Rule.ID+", "+joinWorked(report.Rules.Worked(tightest, d.system), result))
+		d.labelled(0, "The tightest: ", result.Rule.ID+", "+d.joinWorked(report.Rules.Worked(tightest, d.system), result))
 	}
 	for _, name := range report.Waiting {
 		d.labelled(2, "still open: ", name)

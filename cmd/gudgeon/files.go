@@ -76,22 +76,34 @@ func saveFile(path, text string) error {
 	return nil
 }
 
-// procedure finds a checklist by its name, or reads it from a path.
-func (s *settings) procedure(name string) (*checklists.Procedure, error) {
+// procedure finds a checklist by its name, or reads it from a path, with what is
+// read of it in the language asked for.
+func (s *settings) procedure(name string) (*checklists.Procedure, *checklists.Translation, error) {
+	shop, p, err := s.procedureIn(name)
+	if err != nil {
+		return nil, nil, err
+	}
+	words, err := shop.Translate(p, s.language())
+	return p, words, err
+}
+
+func (s *settings) procedureIn(name string) (*checklists.Shop, *checklists.Procedure, error) {
 	if !strings.ContainsAny(name, `/\.`) {
 		shop, err := s.openShop()
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
-		return shop.Procedure(name)
+		p, err := shop.Procedure(name)
+		return shop, p, err
 	}
 	f, err := readFile(name)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	shop, err := s.shopAround(name)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	return shop.Compile(f)
+	p, err := shop.Compile(f)
+	return shop, p, err
 }

@@ -2,9 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io/fs"
-	"os"
-	"path/filepath"
 	"strings"
 	"time"
 
@@ -25,7 +22,7 @@ each other however they are written: 3-1/8 in, 3.125" and 79.4 mm. Without words
 it lists the newest notes that the filters leave.`,
 		Example: `  gudgeon find oval bore off centre
   gudgeon find 3-1/8 in --part link
-  gudgeon find --read tape-said-go`,
+  gudgeon find --read bent-boring-bar`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			notes, err := s.notes()
 			if err != nil {
@@ -41,7 +38,7 @@ it lists the newest notes that the filters leave.`,
 			if o.To, err = day("--to", to); err != nil {
 				return err
 			}
-			hits, err := search(notes, strings.Join(args, " "), o)
+			hits, err := s.search(notes, strings.Join(args, " "), o)
 			if err != nil {
 				return err
 			}
@@ -75,29 +72,8 @@ func day(flag, text string) (time.Time, error) {
 	return t, nil
 }
 
-// notes gives the shipped notes with the shop's own in front.
-func (s *settings) notes() ([]kb.Note, error) {
-	notes, err := kb.Shipped()
-	if err != nil {
-		return nil, err
-	}
-	own, ok, err := s.folder()
-	if err != nil || !ok {
-		return notes, err
-	}
-	dir := filepath.Join(own, "kb")
-	if _, err := fs.Stat(os.DirFS(own), "kb"); err != nil {
-		return notes, nil // a shop need not have notes of its own
-	}
-	mine, err := kb.Load(os.DirFS(dir), dir)
-	if err != nil {
-		return nil, err
-	}
-	return kb.Overlay(notes, mine), nil
-}
-
-func search(notes []kb.Note, words string, o index.Options) ([]index.Hit, error) {
-	ix, err := index.Build(notes)
+func (s *settings) search(notes []kb.Note, words string, o index.Options) ([]index.Hit, error) {
+	ix, err := s.buildIndex(notes)
 	if err != nil {
 		return nil, err
 	}

@@ -33,7 +33,7 @@ where the job stands. At any question type ? to see what else can be answered.`,
 		},
 		ValidArgsFunction: s.completeChecklist,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			p, err := s.procedure(args[0])
+			p, words, err := s.procedure(args[0])
 			if err != nil {
 				return err
 			}
@@ -45,9 +45,11 @@ where the job stands. At any question type ? to see what else can be answered.`,
 			if err != nil {
 				return err
 			}
-			g := &guide{path: path, asker: &asker{
-				screen: newScreen(cmd.OutOrStdout()), in: bufio.NewScanner(cmd.InOrStdin()),
-				run: checklists.NewRun(p, progress), system: s.units(),
+			notes := &recall{settings: s}
+			defer notes.close()
+			g := &guide{path: path, notes: notes, asker: &asker{
+				screen: s.screen(cmd.OutOrStdout()), in: bufio.NewScanner(cmd.InOrStdin()),
+				run: checklists.NewRun(p, progress), words: words, system: s.units(),
 				onQuit: "saves and ends; the same command goes on later",
 			}}
 			return g.lead()
@@ -70,21 +72,22 @@ func loadProgress(p *checklists.Procedure, path string) (*checklists.Progress, e
 // guide leads one person through a job in the terminal.
 type guide struct {
 	*asker
-	path string
+	path  string
+	notes *recall
 }
 
 func (g *guide) lead() error {
 	p := g.run.Procedure
-	g.line("%s", g.bold(p.Title))
-	g.labelled(0, "", p.About)
-	for _, c := range p.Cautions {
+	g.line("%s", g.bold(g.words.Title(p)))
+	g.labelled(0, "", g.words.About(p))
+	for _, c := range g.words.Cautions(p) {
 		g.labelled(2, "! ", c)
 	}
 	if n := len(g.run.Progress.Readings); n > 0 {
 		g.gap()
-		g.line("Going on with %s from %s.", count(n, "reading"), g.path)
+		g.line(g.say("Going on with %s from %s."), g.count(n, "reading"), g.path)
 	}
-	g.line("Answer each question; type ? for help.")
+	g.line("%s", g.say("Answer each question; type ? for help."))
 	for {
 		step, i, open := g.run.Current()
 		if !open {
@@ -93,15 +96,15 @@ func (g *guide) lead() error {
 		switch err := g.step(step, i); {
 		case errors.Is(err, errQuit), errors.Is(err, io.EOF):
 			g.gap()
-			g.line("Saved in %s. Go on later with: gudgeon guide %s %s", g.path, p.ID, g.path)
+			g.line(g.say("Saved in %s. Go on later with: gudgeon guide %s %s"), g.path, p.ID, g.path)
 			return verdictError(rules.Worse(g.run.Report().Verdict, rules.Waiting))
 		case errors.Is(err, errBack):
 			if !g.run.Back() {
-				g.line("  This is the first step.")
+				g.line("  %s", g.say("This is the first step."))
 			}
 		case errors.Is(err, errSkip):
 			if err := g.run.PutOff(step.Step); err != nil {
-				g.line("  %s", err)
+				g.line("  %s", g.say(err.Error()))
 			}
 		case err != nil:
 			return err
@@ -112,12 +115,12 @@ func (g *guide) lead() error {
 func (g *guide) end() error {
 	if n := g.run.PutOffCount(); n > 0 {
 		g.gap()
-		g.line("%s put off; the job is not finished.", count(n, "step"))
+		g.line(g.say("%s put off; the job is not finished."), g.count(n, "step"))
 	}
 	g.gap()
-	printReport(g.screen, g.run.Report(), g.system, false)
+	printReport(g.screen, g.report(), g.system, false, g.notes)
 	g.gap()
-	g.line("Saved in %s.", g.path)
+	g.line(g.say("Saved in %s."), g.path)
 	return verdictError(g.run.Report().Verdict)
 }
 
@@ -128,10 +131,11 @@ func (g *guide) save() error {
 // step shows one step and takes what it asks for.
 func (g *guide) step(s checklists.StepReport, i int) error {
 	step := s.Step
-	g.heading(fmt.Sprintf("Step %d of %d: %s", i+1, len(g.run.Procedure.Steps), step.Title))
-	g.labelled(2, "", step.Do)
-	g.labelled(2, "Why: ", step.Why)
-	for _, c := range step.Cautions {
+	words := g.words.Step(step)
+	g.heading(g.sayf("Step %d of %d: %s", i+1, len(g.run.Procedure.Steps), words.Title))
+	g.labelled(2, "", words.Do)
+	g.labelled(2, g.say("Why: "), words.Why)
+	for _, c := range words.Cautions {
 		g.labelled(2, "! ", c)
 	}
 	switch step.Kind {
@@ -150,16 +154,15 @@ func (g *guide) step(s checklists.StepReport, i int) error {
 }
 
 func (g *guide) tick(step *checklists.Step) error {
-	answer, err := g.ask("Done? (Enter when done)", step)
+	answer, err := g.ask(g.say("Done? (Enter when done)"), step)
 	if err != nil {
 		return err
 	}
-	switch strings.ToLower(answer) {
-	case "", "y", "yes", "done":
+	if answer == "" || answer == "y" || g.means(answer, "yes") || g.means(answer, "done") {
 		g.run.Tick(step)
 		return g.save()
 	}
-	g.line("  Press Enter when it is done, or type skip to come back to it.")
+	g.line("  %s", g.say("Press Enter when it is done, or type skip to come back to it."))
 	return nil
 }
 
@@ -185,11 +188,12 @@ func (g *guide) show(changes []checklists.Change) {
 		switch c.Result.Verdict {
 		case rules.Stop, rules.Caution:
 			g.gap()
-			printResult(g.screen, g.run.Report().Rules, c.Index, g.system, false)
+			printResult(g.screen, g.report().Rules, c.Index, g.system, false)
+			g.notes.print(g.screen, g.report(), c.Index, g.system)
 			g.gap()
 		case rules.Go:
-			line := g.run.Report().Rules.Worked(c.Index, g.system)
-			g.labelled(2, g.verdict(rules.Go)+"  ", c.Result.Rule.ID+": "+joinWorked(line, c.Result))
+			line := g.report().Rules.Worked(c.Index, g.system)
+			g.labelled(2, g.verdict(rules.Go)+"  ", c.Result.Rule.ID+": "+g.joinWorked(line, c.Result))
 		}
 	}
 }
@@ -199,21 +203,22 @@ func (g *guide) hold(s checklists.StepReport) error {
 	if s.State == checklists.Blocked {
 		return g.blocked(s)
 	}
-	g.line("  Work stops here until this is released by: %s", s.Step.ReleasedBy)
-	by, err := g.ask(fmt.Sprintf("Name of the %s who releases it:", s.Step.ReleasedBy), s.Step)
+	who := g.words.Step(s.Step).ReleasedBy
+	g.line("  "+g.say("Work stops here until this is released by: %s"), who)
+	by, err := g.ask(g.sayf("Name of the %s who releases it:", who), s.Step)
 	if err != nil {
 		return err
 	}
 	if by == "" {
-		g.line("  Not released.")
+		g.line("  %s", g.say("Not released."))
 		return errQuit
 	}
-	reason, err := g.ask("Reason, or what was looked at:", s.Step)
+	reason, err := g.ask(g.say("Reason, or what was looked at:"), s.Step)
 	if err != nil {
 		return err
 	}
 	if err := g.run.Release(s.Step, checklists.Signature{By: by, Reason: reason}); err != nil {
-		g.line("  %s", err)
+		g.line("  %s", g.say(err.Error()))
 		return nil
 	}
 	return g.save()
@@ -221,11 +226,11 @@ func (g *guide) hold(s checklists.StepReport) error {
 
 // blocked lists what stands against a hold and lets one thing be signed.
 func (g *guide) blocked(s checklists.StepReport) error {
-	g.line("  This hold stays shut. Against it stand:")
+	g.line("  %s", g.say("This hold stays shut. Against it stand:"))
 	for n, result := range s.Against {
 		g.labelled(4, fmt.Sprintf("%d ", n+1), fmt.Sprintf("%s %s: %s", g.verdict(result.Verdict), result.Rule.ID, g.against(result)))
 	}
-	answer, err := g.ask("Type back to correct a reading, or the number of a rule to sign past it:", s.Step)
+	answer, err := g.ask(g.say("Type back to correct a reading, or the number of a rule to sign past it:"), s.Step)
 	if err != nil {
 		return err
 	}
@@ -239,11 +244,12 @@ func (g *guide) blocked(s checklists.StepReport) error {
 
 func (g *guide) against(result *rules.Result) string {
 	if result.Verdict == rules.Waiting {
-		return "waits for " + strings.Join(result.Missing, ", ")
+		return g.sayf("waits for %s", strings.Join(result.Missing, ", "))
 	}
-	for i := range g.run.Report().Rules.Results {
-		if &g.run.Report().Rules.Results[i] == result {
-			return g.run.Report().Rules.Says(i, g.system)
+	report := g.report().Rules
+	for i := range report.Results {
+		if &report.Results[i] == result {
+			return report.Says(i, g.system)
 		}
 	}
 	return ""
@@ -251,19 +257,19 @@ func (g *guide) against(result *rules.Result) string {
 
 func (g *guide) sign(result *rules.Result, step *checklists.Step) error {
 	if result.Verdict == rules.Waiting {
-		g.line("  A missing reading is never a pass: type back and take it.")
+		g.line("  %s", g.say("A missing reading is never a pass: type back and take it."))
 		return nil
 	}
-	by, err := g.ask("Your name:", step)
+	by, err := g.ask(g.say("Your name:"), step)
 	if err != nil {
 		return err
 	}
-	reason, err := g.ask("Reason:", step)
+	reason, err := g.ask(g.say("Reason:"), step)
 	if err != nil {
 		return err
 	}
 	if err := g.run.Sign(result.Rule, checklists.Signature{By: by, Reason: reason}); err != nil {
-		g.line("  %s", err)
+		g.line("  %s", g.say(err.Error()))
 		return nil
 	}
 	return g.save()

@@ -15,12 +15,12 @@ import (
 // station, one reading at a time.
 func (g *guide) survey(step *checklists.Step, d *rules.ReadingDef) error {
 	if now, given := g.run.Progress.Readings[d.Name]; given {
-		answer, err := g.ask(fmt.Sprintf("%s has %s. Enter keeps them, again takes them anew:", d.Ask, count(len(now.Survey), "point")), step)
-		if err != nil || !strings.EqualFold(answer, "again") {
+		answer, err := g.ask(g.sayf("%s has %s. Enter keeps them, again takes them anew:", g.words.Sheets().Ask(d), g.count(len(now.Survey), "point")), step)
+		if err != nil || !g.means(answer, "again") {
 			return err
 		}
 	}
-	g.labelled(2, "", d.Ask+" ("+d.Unit.Symbol+"). Type - where a reading cannot be taken.")
+	g.labelled(2, "", g.sayf("%s (%s). Type - where a reading cannot be taken.", g.words.Sheets().Ask(d), d.Unit.Symbol))
 	clocks, err := g.clocks(step)
 	if err != nil {
 		return err
@@ -33,14 +33,14 @@ func (g *guide) survey(step *checklists.Step, d *rules.ReadingDef) error {
 	if err := g.save(); err != nil {
 		return err
 	}
-	g.line("  = %s", count(len(points), "point"))
+	g.line("  = %s", g.count(len(points), "point"))
 	g.show(changes)
 	return nil
 }
 
 func (g *guide) clocks(step *checklists.Step) ([]string, error) {
 	for {
-		answer, err := g.ask("Clock positions, with spaces [12 1:30 3 4:30 6 7:30 9 10:30]:", step)
+		answer, err := g.ask(g.say("Clock positions, with spaces [12 1:30 3 4:30 6 7:30 9 10:30]:"), step)
 		if err != nil {
 			return nil, err
 		}
@@ -74,7 +74,7 @@ func checkClocks(list []string) error {
 func (g *guide) stations(step *checklists.Step, d *rules.ReadingDef, clocks []string) (trade.Survey, error) {
 	var points trade.Survey
 	for {
-		answer, err := g.ask("Depth of the station from the near face (Enter when there are no more):", step)
+		answer, err := g.ask(g.say("Depth of the station from the near face (Enter when there are no more):"), step)
 		if err != nil {
 			return nil, err
 		}
@@ -98,7 +98,7 @@ func (g *guide) stations(step *checklists.Step, d *rules.ReadingDef, clocks []st
 func (g *guide) station(step *checklists.Step, d *rules.ReadingDef, depth float64, clocks []string) (trade.Survey, error) {
 	var points trade.Survey
 	for i := 0; i < len(clocks); {
-		answer, err := g.ask(fmt.Sprintf("  at %s:", clocks[i]), step)
+		answer, err := g.ask(g.sayf("  at %s:", clocks[i]), step)
 		if err != nil {
 			return nil, err
 		}

@@ -9,22 +9,36 @@ import (
 	"github.com/spf13/cobra"
 
 	"gudgeon/checklists"
+	"gudgeon/index"
 	"gudgeon/kb"
 	"gudgeon/rules"
 	"gudgeon/rules/source"
 )
 
 func newLint(s *settings) *cobra.Command {
-	return &cobra.Command{
+	var language string
+	cmd := &cobra.Command{
 		Use:   "lint PATH…",
 		Short: "Find mistakes in sheets, checklists and notes",
-		Long: `lint reads rule sheets and checklists (*.yaml) and notes (*.md), alone or in
-folders, and names every mistake with its file, line and column. Exit status 0
-means none, 65 some.`,
+		Long: `lint reads rule sheets, checklists and what goes with them (*.yaml: shared steps,
+instruments, synonyms) and notes (*.md), alone or in folders, and names every
+mistake with its file, line and column. Exit status 0 means none, 65 some.
+
+What a translation (rules/es/NAME.yaml) leaves to be read in English is no mistake
+and is listed; --untranslated es lists it for everything the shop has.`,
 		Example: `  gudgeon lint my-shop/rules/truck.yaml
-  gudgeon lint my-shop`,
-		Args: atLeast(1, "one or more files or folders, like: gudgeon lint my-shop"),
+  gudgeon lint my-shop
+  gudgeon lint --untranslated es`,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if language != "" {
+				return exactly(0, "no file with --untranslated, like: gudgeon lint --untranslated es")(cmd, args)
+			}
+			return atLeast(1, "one or more files or folders, like: gudgeon lint my-shop")(cmd, args)
+		},
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if language != "" {
+				return s.listUntranslated(cmd.OutOrStdout(), language)
+			}
 			files, err := textFiles(args)
 			if err != nil {
 				return err
@@ -37,9 +51,11 @@ means none, 65 some.`,
 				return err
 			}
 			fmt.Fprintf(cmd.OutOrStdout(), "%s, no mistakes.\n", count(len(files), "file"))
-			return nil
+			return s.listGaps(cmd.OutOrStdout(), files)
 		},
 	}
+	cmd.Flags().StringVar(&language, "untranslated", "", "list what is not translated into this `LANGUAGE`, such as es")
+	return cmd
 }
 
 func count(n int, what string) string {
@@ -89,11 +105,25 @@ func (s *settings) lintFile(path string) error {
 	if err != nil {
 		return err
 	}
+	switch kind {
+	case instrumentsFile:
+		_, err := rules.ReadInstruments(f)
+		return err
+	case synonymsFile:
+		return index.CheckSynonyms(f)
+	}
 	shop, err := s.shopAround(path)
 	if err != nil {
 		return err
 	}
+	library, err := shop.Library()
+	if err != nil {
+		return err
+	}
 	switch kind {
+	case translationFile:
+		_, err := shop.LintTranslation(f)
+		return err
 	case checklistFile:
 		procedure, err := shop.Compile(f)
 		if err != nil {
@@ -101,13 +131,17 @@ func (s *settings) lintFile(path string) error {
 		}
 		return procedure.Lint()
 	case sharedFile:
-		return checklists.LintShared(rules.Trade(), shop, f)
+		return checklists.LintShared(library, shop, f)
 	}
+	return lintSheet(library, shop, f)
+}
+
+func lintSheet(library *rules.Library, shop *checklists.Shop, f *source.File) error {
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {
 		return err
 	}
-	set, err := rules.CompileSheet(rules.Trade(), shop, sheet)
+	set, err := rules.CompileSheet(library, shop, sheet)
 	if err != nil {
 		return err
 	}
@@ -116,21 +150,27 @@ func (s *settings) lintFile(path string) error {
 
 // What a file holds is told by its first key.
 const (
-	sheetFile     = "sheet"
-	checklistFile = "checklist"
-	sharedFile    = "steps of"
+	sheetFile       = "sheet"
+	checklistFile   = "checklist"
+	sharedFile      = "steps of"
+	instrumentsFile = "instruments"
+	synonymsFile    = "synonyms"
+	translationFile = "language" // of any of the first three
 )
 
-// kindOfFile tells a sheet, a checklist and shared steps apart.
+// kindOfFile tells the sorts of file apart.
 func kindOfFile(f *source.File) (string, error) {
 	node, err := source.Parse(f)
 	if err != nil {
 		return "", err
 	}
-	for _, key := range []string{sheetFile, checklistFile, sharedFile} {
+	for _, key := range []string{translationFile, sheetFile, checklistFile, sharedFile, instrumentsFile} {
 		if node.Has(key) {
 			return key, nil
 		}
+	}
+	if node.Has("same") || node.Has("near") || node.Has("skip") {
+		return synonymsFile, nil
 	}
 	return "", &source.Error{File: f.Name, What: "this is neither a sheet nor a checklist", Hint: "begin it with sheet: name, checklist: name or steps of: name"}
 }

@@ -23,6 +23,10 @@ func TestScripts(t *testing.T) {
 			e.Setenv("EXAMPLES", examples)
 			e.Setenv("XDG_CONFIG_HOME", e.WorkDir+"/config")
 			e.Setenv("HOME", e.WorkDir)
+			for _, name := range []string{"GUDGEON_LANG", "LC_ALL", "LC_MESSAGES"} {
+				e.Setenv(name, "")
+			}
+			e.Setenv("LANG", "C")
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){"status": status, "big": big, "bytes": bytes},

@@ -19,6 +19,8 @@ type prelift struct {
 	ask    bool
 	save   string // file to keep the readings in
 	sketch string // file for the picture
+
+	words *checklists.Translation // of the checklist; nil for English
 }
 
 func newPrelift(s *settings) *cobra.Command {
@@ -72,7 +74,7 @@ Exit status: 0 go, 1 caution, 2 stop, 3 waiting for a reading, 64 wrong call,
 }
 
 func (p *prelift) run(cmd *cobra.Command, args []string) error {
-	procedure, err := p.procedure(preliftChecklist)
+	procedure, words, err := p.procedure(preliftChecklist)
 	if err != nil {
 		return err
 	}
@@ -80,8 +82,9 @@ func (p *prelift) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
+	p.words = words
 	run := checklists.NewRun(procedure, progress)
-	if err := p.given.apply(cmd, run); err != nil {
+	if err := p.given.apply(cmd, run, words.Sheets()); err != nil {
 		return err
 	}
 	if p.ask || len(args) == 0 && !p.given.any(cmd) {
@@ -113,13 +116,13 @@ func (p *prelift) question(cmd *cobra.Command, run *checklists.Run) error {
 	if p.json {
 		out = cmd.ErrOrStderr()
 	}
-	return askPrelift(newScreen(out), cmd.InOrStdin(), run, p.units())
+	return askPrelift(p.screen(out), cmd.InOrStdin(), run, p.words, p.units())
 }
 
 // finish writes the files first, so that the card never speaks of one that could
 // not be written.
 func (p *prelift) finish(cmd *cobra.Command, run *checklists.Run) error {
-	report := run.Report()
+	report := run.Report().In(p.words)
 	if p.save != "" {
 		if err := saveFile(p.save, run.Procedure.WriteProgress(run.Progress)); err != nil {
 			return err
@@ -130,14 +133,14 @@ func (p *prelift) finish(cmd *cobra.Command, run *checklists.Run) error {
 		return err
 	}
 	if !p.json {
-		c := &card{screen: newScreen(cmd.OutOrStdout()), report: report, system: p.units(), picture: picture, saved: p.save}
+		c := &card{screen: p.screen(cmd.OutOrStdout()), report: report, system: p.units(), picture: picture, saved: p.save}
 		c.print()
 		return verdictError(report.Verdict)
 	}
 	if picture != "" {
 		cmd.PrintErrln(picture)
 	}
-	if err := writeJSON(cmd.OutOrStdout(), preliftJSON(report, p.units())); err != nil {
+	if err := writeJSON(cmd.OutOrStdout(), preliftJSON(run.Report(), p.units())); err != nil {
 		return err
 	}
 	return verdictError(report.Verdict)
@@ -148,9 +151,10 @@ func (p *prelift) draw(report *checklists.Report) (string, error) {
 	if p.sketch == "" {
 		return "", nil
 	}
-	sheet, ok := preliftSheet(report, p.units())
+	s := p.screen(nil)
+	sheet, ok := preliftSheet(s, report, p.units())
 	if !ok {
-		return "No picture: too little is known of the lift, or there is nothing to draw.", nil
+		return s.say("No picture: too little is known of the lift, or there is nothing to draw."), nil
 	}
-	return "Picture: " + p.sketch, saveFile(p.sketch, sheet)
+	return s.sayf("Picture: %s", p.sketch), saveFile(p.sketch, sheet)
 }

@@ -19,9 +19,9 @@ type quickAsker struct {
 
 // askPrelift asks for what is still open. The end of the input, or quit, leaves
 // the rest open: the card then says what is missing.
-func askPrelift(s *screen, in io.Reader, run *checklists.Run, system units.System) error {
-	q := &quickAsker{asker: &asker{screen: s, in: bufio.NewScanner(in), run: run, system: system, onQuit: "ends the questions and prints the card as it stands"}}
-	q.line("%s: answer each question; type ? for help.", q.bold(run.Procedure.Title))
+func askPrelift(s *screen, in io.Reader, run *checklists.Run, words *checklists.Translation, system units.System) error {
+	q := &quickAsker{asker: &asker{screen: s, in: bufio.NewScanner(in), run: run, words: words, system: system, onQuit: "ends the questions and prints the card as it stands"}}
+	q.line(q.say("%s: answer each question; type ? for help."), q.bold(words.Title(run.Procedure)))
 	err := q.part()
 	for err == nil {
 		step, _, open := run.Current()
@@ -42,7 +42,7 @@ func (q *quickAsker) part() error {
 	if q.run.Progress.Part != "" {
 		return nil
 	}
-	name, err := q.ask("What is it:", &checklists.Step{How: "Its name or number, so that the card can be told from another."})
+	name, err := q.ask(q.say("What is it:"), &checklists.Step{How: q.say("Its name or number, so that the card can be told from another.")})
 	if errors.Is(err, errBack) || errors.Is(err, errSkip) {
 		return nil
 	}
@@ -64,7 +64,7 @@ func (q *quickAsker) step(s checklists.StepReport) error {
 			i -= 2
 		case errors.Is(err, errBack):
 			if !q.run.Back() {
-				q.line("  This is the first question.")
+				q.line("  %s", q.say("This is the first question."))
 			}
 			return nil
 		case errors.Is(err, errSkip):
@@ -101,7 +101,7 @@ func (q *quickAsker) pass(step *checklists.Step) error {
 
 func (q *quickAsker) reading(step *checklists.Step, d *rules.ReadingDef) error {
 	if q.shown != step.ID {
-		q.heading(step.Title)
+		q.heading(q.words.Step(step).Title)
 		q.shown = step.ID
 	}
 	changes, err := q.take(step, d)
@@ -111,7 +111,7 @@ func (q *quickAsker) reading(step *checklists.Step, d *rules.ReadingDef) error {
 	for _, c := range changes {
 		if v := c.Result.Verdict; v == rules.Stop || v == rules.Caution {
 			q.line("  %s", q.verdict(v))
-			q.labelled(4, "", says(q.run.Report().Rules, c.Index, q.system))
+			q.labelled(4, "", says(q.report().Rules, c.Index, q.system))
 		}
 	}
 	return nil

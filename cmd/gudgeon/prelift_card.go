@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -38,14 +37,15 @@ func (c *card) rule() { c.line("%s", strings.Repeat("-", c.width)) }
 
 func (c *card) head() {
 	words := verdictWords[c.report.Verdict]
+	large := c.say(words.tall)
 	c.rule()
 	c.gap()
-	for _, row := range tall(words.tall) {
+	for _, row := range tall(large) {
 		c.line("   %s", c.in(c.report.Verdict, row))
 	}
 	c.gap()
-	c.line("%s  %s", c.verdict(c.report.Verdict), words.plain)
-	c.labelled(0, "Against it: ", strings.Join(c.subjectsAgainst(), "; "))
+	c.line("%s  %s", c.verdict(c.report.Verdict), c.say(words.plain))
+	c.labelled(0, c.say("Against it: "), strings.Join(c.subjectsAgainst(), "; "))
 	c.rule()
 }
 
@@ -55,7 +55,7 @@ func (c *card) subjectsAgainst() []string {
 	for _, v := range []rules.Verdict{rules.Stop, rules.Caution} {
 		for _, result := range c.report.Rules.Results {
 			if result.Verdict == v {
-				list = append(list, subject(result.Rule.ID))
+				list = append(list, c.say(subject(result.Rule.ID)))
 			}
 		}
 	}
@@ -68,9 +68,9 @@ func (c *card) facts() {
 	if part == "" {
 		part = strings.Repeat("_", 30)
 	}
-	c.row(0, "Part", 12, part)
+	c.row(0, c.say("Part"), factWidth, part)
 	for _, f := range facts {
-		c.row(0, f.label, 12, strings.Join(c.known(f.parts), ", "))
+		c.row(0, c.say(f.label), factWidth, strings.Join(c.known(f.parts), ", "))
 	}
 }
 
@@ -82,13 +82,13 @@ func (c *card) known(parts []factPart) []string {
 		if text == "" {
 			continue
 		}
-		list = append(list, fmt.Sprintf(p.format, text))
+		list = append(list, c.sayf(p.format, text))
 		if by := c.report.Progress.Readings[p.name].By; by != "" && !slices.Contains(readers, by) {
 			readers = append(readers, by)
 		}
 	}
 	if len(readers) > 0 {
-		list = append(list, "read by "+strings.Join(readers, " and "))
+		list = append(list, c.sayf("read by %s", strings.Join(readers, c.say(" and "))))
 	}
 	return list
 }
@@ -108,8 +108,9 @@ var facts = []struct {
 	{"Carried by", []factPart{{"carriers", "%s people"}}},
 }
 
-// The columns of the table, in characters.
+// The columns of the facts and of the table, in characters.
 const (
+	factWidth     = 12
 	elementWidth  = 38
 	loadWidth     = 11
 	capacityWidth = 13
@@ -121,7 +122,7 @@ func (c *card) table(uses []use) {
 		return
 	}
 	c.gap()
-	c.line("%s", c.bold("  "+left("WHAT CARRIES IT", elementWidth)+right("LOAD", loadWidth)+right("CAPACITY", capacityWidth)+right("USED", useWidth)))
+	c.line("%s", c.bold("  "+left(c.say("WHAT CARRIES IT"), elementWidth)+right(c.say("LOAD"), loadWidth)+right(c.say("CAPACITY"), capacityWidth)+right(c.say("USED"), useWidth)))
 	for _, u := range uses {
 		c.use(u)
 	}
@@ -134,21 +135,21 @@ func (c *card) table(uses []use) {
 
 // governing says in words what the mark in the table means.
 func (c *card) governing(u use) string {
-	text := "> governs: " + u.Element
+	text := c.sayf("> governs: %s", c.say(u.Element))
 	if c.report.Verdict == rules.Waiting {
-		text = "> governs, of what is known: " + u.Element
+		text = c.sayf("> governs, of what is known: %s", c.say(u.Element))
 	}
 	if u.Share == nil {
 		return text
 	}
-	return text + ", " + percent(u.share) + " used"
+	return text + c.sayf(", %s used", percent(u.share))
 }
 
 func (c *card) use(u use) {
-	name := capital(u.Element)
+	name := capital(c.say(u.Element))
 	if u.Mode != "" {
-		name = "   " + u.Mode
-		if long := name + ", " + u.About; utf8.RuneCountInString(long) < elementWidth {
+		name = "   " + c.say(u.Mode)
+		if long := name + ", " + c.say(u.About); utf8.RuneCountInString(long) < elementWidth {
 			name = long
 		}
 	}
@@ -180,17 +181,17 @@ func (c *card) against() {
 func (c *card) stands(i int) {
 	r := c.report.Rules
 	result := &r.Results[i]
-	c.line("%s  %s", c.verdict(result.Verdict), c.bold(capital(subject(result.Rule.ID))))
+	c.line("%s  %s", c.verdict(result.Verdict), c.bold(capital(c.say(subject(result.Rule.ID)))))
 	c.labelled(2, "", says(r, i, c.system))
 	if result.Err == nil && result.HasMargin {
-		c.labelled(2, "", joinWorked(r.Worked(i, c.system), result))
+		c.labelled(2, "", c.joinWorked(r.Worked(i, c.system), result))
 	}
 	if doubt, ok := r.Doubt(i, c.system); ok {
 		c.labelled(2, "", doubt.String())
 	}
-	c.row(2, "do", 10, r.Do(i, c.system))
+	c.row(2, c.say("do"), 10, r.Do(i, c.system))
 	printWays(c.screen, r, i, c.system)
-	c.row(2, "source", 10, result.Rule.Source)
+	c.row(2, c.say("source"), 10, result.Rule.Source)
 }
 
 // looked lists what somebody has looked at, with the answer.
@@ -202,10 +203,10 @@ func (c *card) looked() {
 				continue
 			}
 			if !began {
-				c.heading("Looked at")
+				c.heading(c.say("Looked at"))
 				began = true
 			}
-			c.row(2, c.report.Rules.Text(d.Name, c.system), 5, s.Title+": "+d.Ask)
+			c.row(2, c.report.Rules.Text(d.Name, c.system), 5, c.report.Words().Step(s).Title+": "+c.report.Words().Sheets().Ask(d))
 		}
 	}
 }
@@ -232,8 +233,8 @@ func (c *card) answers(name string) bool {
 // before lists what holds for every lift like this, then what is done with the
 // hands: that only when nothing forbids the lift.
 func (c *card) before() {
-	c.heading("Take care")
-	for _, text := range c.report.Procedure.Cautions {
+	c.heading(c.say("Take care"))
+	for _, text := range c.report.Words().Cautions(c.report.Procedure) {
 		c.labelled(2, "- ", text)
 	}
 	may := c.report.Verdict == rules.Go || c.report.Verdict == rules.Caution
@@ -241,11 +242,12 @@ func (c *card) before() {
 		if s.State == checklists.Skipped || s.State == checklists.Undecided {
 			continue
 		}
+		words := c.report.Words().Step(s.Step)
 		if s.Step.Kind == checklists.Do && may {
 			box := map[bool]string{false: "[ ] ", true: "[x] "}[s.State == checklists.Finished]
-			c.labelled(2, box, s.Step.Title+". "+s.Step.Do)
+			c.labelled(2, box, words.Title+". "+words.Do)
 		}
-		for _, text := range s.Step.Cautions {
+		for _, text := range words.Cautions {
 			c.labelled(2, "- ", text)
 		}
 	}
@@ -256,15 +258,15 @@ func (c *card) sign() {
 		c.gap()
 	}
 	if c.saved != "" {
-		c.line("Readings: %s", c.saved)
+		c.line(c.say("Readings: %s"), c.saved)
 	}
 	if c.picture != "" {
 		c.line("%s", c.picture)
 	}
 	c.gap()
-	c.line("Lifted by    ________________________________  Date ___________  Time ________")
+	c.line("%s", c.say("Lifted by    ________________________________  Date ___________  Time ________"))
 	c.gap()
-	c.line("Rigger       ________________________________  where the rules here ask for one")
+	c.line("%s", c.say("Rigger       ________________________________  where the rules here ask for one"))
 }
 
 // in colours a text like a verdict.
@@ -272,8 +274,7 @@ func (c *card) in(v rules.Verdict, text string) string {
 	if !c.colour {
 		return text
 	}
-	word := strings.ToUpper(v.String())
-	return strings.Replace(c.verdict(v), word, text, 1)
+	return strings.Replace(c.verdict(v), c.verdictWord(v), text, 1)
 }
 
 func capital(text string) string {

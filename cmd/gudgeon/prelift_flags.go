@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"gudgeon/checklists"
+	"gudgeon/rules"
 	"gudgeon/rules/source"
 )
 
@@ -58,25 +59,25 @@ func (f *preliftFlags) any(cmd *cobra.Command) bool {
 }
 
 // apply takes the answers over; every mistake in them is told in one go.
-func (f *preliftFlags) apply(cmd *cobra.Command, run *checklists.Run) error {
+func (f *preliftFlags) apply(cmd *cobra.Command, run *checklists.Run, words *rules.Translation) error {
 	if f.part != "" {
 		run.Progress.Part = f.part
 	}
 	var mistakes []error
 	for i, c := range commonFlags {
 		if cmd.Flags().Changed(c.flag) {
-			mistakes = append(mistakes, setReading(run, "--"+c.flag, c.reading, f.common[i]))
+			mistakes = append(mistakes, setReading(run, words, "--"+c.flag, c.reading, f.common[i]))
 		}
 	}
 	if cmd.Flags().Changed("clear") {
 		answer := map[bool]string{true: "yes", false: "no"}[f.clear]
-		mistakes = append(mistakes, setReading(run, "--clear", "people_clear", answer))
+		mistakes = append(mistakes, setReading(run, words, "--clear", "people_clear", answer))
 	}
 	for _, text := range f.set {
-		mistakes = append(mistakes, setNamed(run, text))
+		mistakes = append(mistakes, setNamed(run, words, text))
 	}
 	if cmd.Flags().Changed("reach") {
-		mistakes = append(mistakes, setReach(run, f.reach))
+		mistakes = append(mistakes, setReach(run, words, f.reach))
 	}
 	if err := errors.Join(mistakes...); err != nil {
 		return plainError{err}
@@ -85,26 +86,24 @@ func (f *preliftFlags) apply(cmd *cobra.Command, run *checklists.Run) error {
 }
 
 // setNamed takes name=value.
-func setNamed(run *checklists.Run, text string) error {
+func setNamed(run *checklists.Run, words *rules.Translation, text string) error {
 	name, value, ok := strings.Cut(text, "=")
 	if !ok {
 		return fmt.Errorf("--set %s: write name=value, like --set crane_rating=10000lb", text)
 	}
-	return setReading(run, "--set", strings.TrimSpace(name), value)
+	return setReading(run, words, "--set", strings.TrimSpace(name), value)
 }
 
-func setReading(run *checklists.Run, flag, name, value string) error {
+func setReading(run *checklists.Run, words *rules.Translation, flag, name, value string) error {
 	d, ok := run.Procedure.Rules.Reading(name)
 	if !ok {
 		return unknownReading(run, flag, name)
 	}
-	text, err := d.Shorthand(value)
-	if err == nil {
-		_, _, err = run.Answer(name, text, "")
-	}
+	reading, err := words.Read(d, value)
 	if err != nil {
 		return fmt.Errorf("%s: %w", flag, err)
 	}
+	run.Set(name, reading)
 	return nil
 }
 
@@ -121,10 +120,10 @@ func unknownReading(run *checklists.Run, flag, name string) error {
 }
 
 // setReach finds which distance this way of lifting asks for.
-func setReach(run *checklists.Run, value string) error {
+func setReach(run *checklists.Run, words *rules.Translation, value string) error {
 	for _, name := range reachReadings {
 		if asksFor(run.Report(), name) {
-			return setReading(run, "--reach", name, value)
+			return setReading(run, words, "--reach", name, value)
 		}
 	}
 	return errors.New("--reach: say with --by what lifts it, and with --rig how a crane is rigged; this lift asks for no reach")

@@ -10,8 +10,8 @@ import (
 )
 
 // preliftSheet draws as much of a lift as is known; false when that is nothing.
-func preliftSheet(report *checklists.Report, system units.System) (string, bool) {
-	d := liftDrawing{rules: report.Rules, system: system, note: firstAgainst(report, system)}
+func preliftSheet(s *screen, report *checklists.Report, system units.System) (string, bool) {
+	d := liftDrawing{rules: report.Rules, system: system, note: firstAgainst(s, report, system), screen: s}
 	var drawings []*sketch.Drawing
 	for _, draw := range []func() *sketch.Drawing{d.slings, d.hanging, d.forks, d.table} {
 		if drawing := draw(); drawing != nil {
@@ -24,17 +24,17 @@ func preliftSheet(report *checklists.Report, system units.System) (string, bool)
 	}
 	title := report.Progress.Part
 	if title == "" {
-		title = report.Procedure.Title
+		title = report.Words().Title(report.Procedure)
 	}
-	return sketch.Sheet(title, "Verdict: "+report.Verdict.String()+".", drawings...), true
+	return sketch.Sheet(title, s.sayf("Verdict: %s.", report.Verdict.In(s.language)), drawings...), true
 }
 
 // firstAgainst is the first thing that stops the lift, or cautions.
-func firstAgainst(report *checklists.Report, system units.System) string {
+func firstAgainst(s *screen, report *checklists.Report, system units.System) string {
 	for _, v := range []rules.Verdict{rules.Stop, rules.Caution} {
 		for i := range report.Rules.Results {
 			if report.Rules.Results[i].Verdict == v {
-				return capital(v.String()) + ": " + says(report.Rules, i, system)
+				return capital(v.In(s.language)) + ": " + says(report.Rules, i, system)
 			}
 		}
 	}
@@ -45,6 +45,7 @@ type liftDrawing struct {
 	rules  *rules.Report
 	system units.System
 	note   string
+	screen *screen // whose words the notes are in
 }
 
 // numbers gives SI numbers by name; false when one of them is not known.
@@ -60,7 +61,7 @@ func (d *liftDrawing) numbers(names ...string) ([]float64, bool) {
 	return list, true
 }
 
-func (d *liftDrawing) is(name, word string) bool { return d.rules.Text(name, d.system) == word }
+func (d *liftDrawing) is(name, word string) bool { return d.rules.In(nil).Text(name, d.system) == word }
 
 // flattestLeg is the flattest leg that package sketch can draw: 5 degrees.
 const flattestLeg = math.Pi / 36
@@ -82,7 +83,7 @@ func (d *liftDrawing) slings() *sketch.Drawing {
 	}
 	note := d.note
 	if pull := d.rules.Text("leg_load", d.system); pull != "" {
-		note = "The leg that pulls hardest takes " + pull + ". " + note
+		note = d.screen.sayf("The leg that pulls hardest takes %s. %s", pull, note)
 	}
 	return sketch.Slings(sketch.Rig{Weight: x[0], Legs: legs, Note: note, Units: d.system})
 }
@@ -96,7 +97,7 @@ func (d *liftDrawing) hanging() *sketch.Drawing {
 	}
 	return sketch.Hanging(sketch.Hung{
 		LugOffset: x[0], LugHeight: x[1], Length: x[2], Tilt: x[3], Drop: x[4], Move: x[5],
-		Note: "A is the end that the lug is nearer to. " + d.note, Units: d.system,
+		Note: d.screen.sayf("A is the end that the lug is nearer to. %s", d.note), Units: d.system,
 	})
 }
 

@@ -109,6 +109,8 @@ func (p *prover) file(path string, f *source.File) error {
 	case sharedFile:
 		p.line("%-10s %-14s proven in the checklists that take them in", "steps of", strings.TrimSuffix(filepath.Base(path), ".yaml"))
 		return nil
+	case instrumentsFile, synonymsFile:
+		return nil // nothing in them to prove
 	}
 	sheet, err := rules.ReadSheet(f)
 	if err != nil {
@@ -117,22 +119,12 @@ func (p *prover) file(path string, f *source.File) error {
 	return p.sheet(shop, sheet)
 }
 
-// shopAround is the shop as a file in some folder sees it: the sheets and shared
-// steps beside it and in the folders next to its own come first.
-func (s *settings) shopAround(path string) (*checklists.Shop, error) {
-	dir := filepath.Dir(path)
-	home := filepath.Join(dir, "..")
-	if filepath.Base(dir) == "parts" { // shared steps lie one folder deeper
-		home = filepath.Join(home, "..")
-	}
-	return s.openShop(
-		checklists.Layer{Sheets: folderAt(dir), Checklists: folderAt(dir)},
-		checklists.Layer{Sheets: folderAt(home, "rules"), Checklists: folderAt(home, "checklists")},
-	)
-}
-
 func (p *prover) sheet(shop *checklists.Shop, sheet *rules.Sheet) error {
-	set, err := rules.CompileSheet(rules.Trade(), shop, sheet)
+	library, err := shop.Library()
+	if err != nil {
+		return err
+	}
+	set, err := rules.CompileSheet(library, shop, sheet)
 	if err != nil {
 		return err
 	}

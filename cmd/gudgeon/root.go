@@ -2,12 +2,9 @@ package main
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 
 	"github.com/spf13/cobra"
 
-	"gudgeon/checklists"
 	"gudgeon/units"
 )
 
@@ -16,6 +13,7 @@ type settings struct {
 	shop   string
 	system string
 	json   bool
+	lang   string
 }
 
 func newRoot() *cobra.Command {
@@ -43,13 +41,17 @@ Exit status: 0 go, 1 caution, 2 stop, 3 waiting for a reading, 64 wrong call,
 	flags := root.PersistentFlags()
 	flags.StringVar(&s.shop, "shop", "", "folder with the shop's own rules, checklists and notes (default: gudgeon in the user's config folder)")
 	flags.StringVar(&s.system, "units", "inch", "units to show: inch or metric (both are always read)")
+	flags.StringVar(&s.lang, "lang", "", "language of checklists, rules and screens: en or es (default: GUDGEON_LANG, or the computer's own)")
 	root.PersistentPreRunE = func(*cobra.Command, []string) error {
+		if err := checkLanguage(s.lang); err != nil {
+			return err
+		}
 		if _, ok := units.ParseSystem(s.system); !ok {
 			return fmt.Errorf("--units %s: write inch or metric", s.system)
 		}
 		return nil
 	}
-	root.AddCommand(newCheck(s), newPrelift(s), newGuide(s), newFind(s), newWork(s), newLint(s), newSurvey(s), newProve(s), newCompare(s), newDemo(s))
+	root.AddCommand(newCheck(s), newPrelift(s), newGuide(s), newFind(s), newWork(s), newLint(s), newSurvey(s), newProve(s), newCompare(s), newDemo(s), newNew(s), newSchema())
 	root.CompletionOptions.HiddenDefaultCmd = false
 	return root
 }
@@ -57,45 +59,6 @@ Exit status: 0 go, 1 caution, 2 stop, 3 waiting for a reading, 64 wrong call,
 func (s *settings) units() units.System {
 	system, _ := units.ParseSystem(s.system)
 	return system
-}
-
-// folder is the shop's own folder, and false when there is none.
-func (s *settings) folder() (string, bool, error) {
-	if s.shop != "" {
-		info, err := os.Stat(s.shop)
-		if err != nil || !info.IsDir() {
-			return "", false, fmt.Errorf("--shop %s: not a folder", s.shop)
-		}
-		return s.shop, true, nil
-	}
-	config, err := os.UserConfigDir()
-	if err != nil {
-		return "", false, nil
-	}
-	own := filepath.Join(config, "gudgeon")
-	if info, err := os.Stat(own); err != nil || !info.IsDir() {
-		return "", false, nil
-	}
-	return own, true, nil
-}
-
-// openShop finds the shop's own files in front of the shipped ones. Further
-// layers go in front of both.
-func (s *settings) openShop(front ...checklists.Layer) (*checklists.Shop, error) {
-	layers := front
-	own, ok, err := s.folder()
-	if err != nil {
-		return nil, err
-	}
-	if ok {
-		layers = append(layers, checklists.Layer{Sheets: folderAt(own, "rules"), Checklists: folderAt(own, "checklists")})
-	}
-	return checklists.OpenShop(append(layers, checklists.Shipped())...), nil
-}
-
-func folderAt(elements ...string) checklists.Folder {
-	path := filepath.Join(elements...)
-	return checklists.Folder{Name: path, FS: os.DirFS(path)}
 }
 
 // exactly checks the number of arguments and says what they are.

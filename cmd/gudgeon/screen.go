@@ -17,6 +17,8 @@ type screen struct {
 	out    io.Writer
 	width  int
 	colour bool
+
+	language string // empty for English
 }
 
 func newScreen(out io.Writer) *screen {
@@ -50,7 +52,7 @@ func (s *screen) bold(text string) string {
 
 // verdict writes a verdict's word in capitals.
 func (s *screen) verdict(v rules.Verdict) string {
-	word := strings.ToUpper(v.String())
+	word := s.verdictWord(v)
 	code, ok := map[rules.Verdict]string{rules.Go: "32", rules.Caution: "33", rules.Stop: "1;31", rules.Waiting: "36"}[v]
 	if !s.colour || !ok {
 		return word
@@ -58,12 +60,14 @@ func (s *screen) verdict(v rules.Verdict) string {
 	return "\x1b[" + code + "m" + word + "\x1b[0m"
 }
 
+func (s *screen) verdictWord(v rules.Verdict) string { return strings.ToUpper(v.In(s.language)) }
+
 // labelled writes a wrapped text after a label, further lines under the text.
 func (s *screen) labelled(indent int, label, text string) {
 	if text == "" {
 		return
 	}
-	left := indent + letters(label)
+	left := indent + visible(label)
 	first := strings.Repeat(" ", indent) + label
 	for _, line := range wrap(text, s.width-left) {
 		s.line("%s%s", first, line)
@@ -73,12 +77,12 @@ func (s *screen) labelled(indent int, label, text string) {
 
 // row writes a label padded to a column, then a wrapped text.
 func (s *screen) row(indent int, label string, column int, text string) {
-	pad := max(1, column-letters(label))
+	pad := max(1, column-visible(label))
 	s.labelled(indent, label+strings.Repeat(" ", pad), text)
 }
 
-// letters counts the characters of a text that show: all but the colour codes.
-func letters(text string) int {
+// visible counts the characters of a text that show: all but the colour codes.
+func visible(text string) int {
 	n := 0
 	for text != "" {
 		before, after, coded := strings.Cut(text, "\x1b[")

@@ -12,7 +12,7 @@ func newSurvey(s *settings) *cobra.Command {
 	var svg string
 	cmd := &cobra.Command{
 		Use:   "survey READINGS.yaml",
-		Short: "Work out a worn bore: its axis, its datum, its weld plan",
+		Short: "Work out a worn bore: its axis, its datum, weld, passes and finish",
 		Long: `survey takes the readings of a worn bore and says where its old axis lies, which
 features agree about the true centre, whether the planned weld will clean up,
 where it falls short and what to lay by hand there. READINGS.yaml may be - for
@@ -55,8 +55,17 @@ Write - where a reading could not be taken, and brackets round one that is not t
 count: (14). A station read twice holds two lists. Inside-micrometer diameters go
 into a table of their own, diameters:.
 
-Exit status: 0 it cleans up, 1 caution, 2 stop (it will not clean up as planned,
-or the datum is wrong), 3 something is missing, 65 a mistake in the file.`,
+Three more sections follow the job to its end; testdata/survey-whole.yaml has
+them all. The finish diameter then carries its limits, 3.000 +.002/-.000 in.
+
+  heat:      steel, group and thickest metal; preheat and interpass as read
+  passes:    bar, work metal, feeds, speeds and power; weld surface: is a sweep
+             of the weld, where there is one
+  finished:  diameters at three depths, loaded zone, voids (a list, or none)
+
+Exit status: 0 go, 1 caution, 2 stop (it will not clean up as planned, the datum
+is wrong, preheat is not reached, no pass plan can do it, or the bore is out), 3
+something is missing, 65 a mistake in the file.`,
 		Example: `  gudgeon survey link-lower-bore.yaml
   gudgeon survey link-lower-bore.yaml --svg link.svg
   gudgeon survey link-lower-bore.yaml --json`,
@@ -66,7 +75,15 @@ or the datum is wrong), 3 something is missing, 65 a mistake in the file.`,
 			if err != nil {
 				return err
 			}
-			job, err := boresurvey.Read(f)
+			shop, err := s.openShop()
+			if err != nil {
+				return err
+			}
+			library, err := shop.Library()
+			if err != nil {
+				return err
+			}
+			job, err := boresurvey.ReadWith(library.Instruments, f)
 			if err != nil {
 				return err
 			}

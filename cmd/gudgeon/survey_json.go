@@ -24,6 +24,9 @@ type surveyOut struct {
 	Centres    *centresOut   `json:"centres,omitempty"`
 	Plan       *planOut      `json:"plan,omitempty"`
 	HandLaid   *planOut      `json:"with_hand_weld,omitempty"`
+	Heat       *heatOut      `json:"heat,omitempty"`
+	Passes     *passesOut    `json:"passes,omitempty"`
+	Finished   *finishedOut  `json:"finished,omitempty"`
 }
 
 type noticeOut struct {
@@ -131,6 +134,7 @@ func surveyJSON(f *boresurvey.Finding, system units.System) surveyOut {
 	if f.HandLaid != nil {
 		out.HandLaid = w.plan(f.HandLaid, f.Filler, true)
 	}
+	out.Heat, out.Passes, out.Finished = heatJSON(f, system), w.passes(f, system), w.finished(f)
 	return out
 }
 

@@ -33,7 +33,7 @@ func printSurvey(s *surveyScreen, drawn string) {
 	s.line("%s: %s", s.bold(s.Job.Part), s.verdict(s.Verdict))
 	s.labelled(0, "", s.Job.Note)
 	if s.Verdict == rules.Go {
-		s.labelled(2, "", "It cleans up as planned, and the features agree about the centre.")
+		s.labelled(2, "", s.goWords())
 	}
 	for _, n := range s.Notices {
 		s.row(2, n.Verdict.String(), 9, n.Text(s.system))
@@ -47,11 +47,29 @@ func printSurvey(s *surveyScreen, drawn string) {
 	if s.Plan != nil {
 		s.plan()
 	}
+	s.heat()
+	s.passes()
+	s.finished()
 	s.deference()
 	if drawn != "" {
 		s.gap()
 		s.labelled(0, "", drawn)
 	}
+}
+
+// goWords says what a go stands for.
+func (s *surveyScreen) goWords() string {
+	text := "It cleans up as planned, and the features agree about the centre."
+	if s.Heat != nil {
+		text += " The preheat is reached."
+	}
+	if s.Passes != nil {
+		text += fmt.Sprintf(" It comes to size in %d passes.", s.Passes.Plan.Count)
+	}
+	if s.Finished != nil {
+		text += " The finished bore is within its limits and clean."
+	}
+	return text
 }
 
 // table writes rows in columns, each as wide as its widest entry.
@@ -78,16 +96,14 @@ func (s *surveyScreen) table(rows [][]string) {
 func (s *surveyScreen) stations() {
 	rows := [][]string{{"depth", "centre off", "towards", "diameter", "out of round", "", "read"},
 		{"", "", "", "", "LSCI", "MZCI", ""}}
-	measured := [][]string{{"depth", "mean", "least", "at", "greatest", "at", "out of round"}}
+	measured := [][]string{measuredHead}
 	for i := range s.Survey.Stations {
 		st := &s.Survey.Stations[i]
 		if st.Swept {
 			rows = append(rows, s.station(st))
 		}
 		if st.Size.N > 0 {
-			z := st.Size
-			measured = append(measured, []string{s.bare(st.Z), s.bare(z.Mean), s.bare(z.Least), bore.ClockWords(z.LeastClock),
-				s.bare(z.Greatest), bore.ClockWords(z.GreatestClock), s.bare(z.OutOfRound)})
+			measured = append(measured, s.measured(st.Z, st.Size))
 		}
 	}
 	if len(rows) > 2 {
@@ -99,6 +115,14 @@ func (s *surveyScreen) stations() {
 		s.heading("Worn bore, measured across (" + s.unit() + ")")
 		s.table(measured)
 	}
+}
+
+var measuredHead = []string{"depth", "mean", "least", "at", "greatest", "at", "out of round"}
+
+// measured is one depth of a bore that was measured across.
+func (s *surveyScreen) measured(depth float64, z bore.Size) []string {
+	return []string{s.bare(depth), s.bare(z.Mean), s.bare(z.Least), bore.ClockWords(z.LeastClock),
+		s.bare(z.Greatest), bore.ClockWords(z.GreatestClock), s.bare(z.OutOfRound)}
 }
 
 func (s *surveyScreen) station(st *bore.Station) []string {
@@ -194,6 +218,11 @@ func (s *surveyScreen) standing(i int) string {
 func (s *surveyScreen) deference() {
 	s.heading("Take care")
 	s.labelled(2, "- ", "The part's drawing and the foreman say what may be off and how far. The welding procedure, the code at the place and a welding inspector govern the weld.")
+	if s.Heat != nil {
+		for _, c := range s.Heat.Care {
+			s.labelled(2, "- ", c)
+		}
+	}
 	if s.Plan != nil {
 		s.labelled(2, "- ", "Prove the build-up of a layer on a test ring before trusting the plan. Preheat again before any hand weld.")
 	}
