@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/expr-lang/expr/ast"
@@ -21,6 +22,14 @@ const (
 	longestExpression = 2000
 	mostNodes         = 400
 )
+
+// parserConfig is read by the parser and never written.
+var parserConfig = sync.OnceValue(func() *conf.Config {
+	config := conf.CreateNew()
+	config.MaxNodes = mostNodes
+	config.DisableIfOperator = true
+	return config
+})
 
 // scope says what a name in an expression means.
 type scope interface {
@@ -46,10 +55,7 @@ func check(l *Library, s scope, text source.Text, report *source.Report) *expres
 		report.At(text, fmt.Sprintf("the expression is longer than %d characters", longestExpression), "split it into values")
 		return nil
 	}
-	config := conf.CreateNew()
-	config.MaxNodes = mostNodes
-	config.DisableIfOperator = true
-	tree, err := parser.ParseWithConfig(text.Value, config)
+	tree, err := parser.ParseWithConfig(text.Value, parserConfig())
 	if err != nil {
 		c.parseError(err)
 		return nil

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -19,8 +20,8 @@ import (
 // against holds a value against a schema, for the keywords that ours use, and
 // says where it does not fit.
 func against(schema map[string]any, value any, at string) error {
-	for keyword, want := range schema {
-		if err := keywordFits(schema, keyword, want, value, at); err != nil {
+	for _, keyword := range slices.Sorted(maps.Keys(schema)) {
+		if err := keywordFits(schema, keyword, schema[keyword], value, at); err != nil {
 			return err
 		}
 	}
