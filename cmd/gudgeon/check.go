@@ -2,7 +2,6 @@ package main
 
 import (
 	"encoding/json"
-	"fmt"
 	"io"
 	"math"
 	"strings"
@@ -77,17 +76,6 @@ func writeJSON(w io.Writer, v any) error {
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
 	return e.Encode(v)
-}
-
-// printJSON writes a report for other programs. Trouble with the notes goes beside
-// it.
-func printJSON(cmd *cobra.Command, r *checklists.Report, system units.System, notes *recall) error {
-	out := r.JSON(system)
-	notes.fill(&out, r, system)
-	if trouble := notes.trouble(); trouble != "" {
-		fmt.Fprintln(cmd.ErrOrStderr(), "gudgeon: "+trouble)
-	}
-	return writeJSON(cmd.OutOrStdout(), out)
 }
 
 // printReport writes a whole report: what stops first, what is in order last.

@@ -1,8 +1,11 @@
 package main
 
 import (
+	"fmt"
 	"slices"
 	"strings"
+
+	"github.com/spf13/cobra"
 
 	"gudgeon/checklists"
 	"gudgeon/index"
@@ -109,4 +112,15 @@ func (r *recall) fill(out *checklists.ReportJSON, report *checklists.Report, sys
 			out.Rules[i].Notes = append(out.Rules[i].Notes, checklists.NoteJSON{Name: n.Name, Title: n.Title, NextTime: n.NextTime})
 		}
 	}
+}
+
+// printJSON writes a report for other programs. Trouble with the notes goes beside
+// it.
+func printJSON(cmd *cobra.Command, r *checklists.Report, system units.System, notes *recall) error {
+	out := r.JSON(system)
+	notes.fill(&out, r, system)
+	if trouble := notes.trouble(); trouble != "" {
+		fmt.Fprintln(cmd.ErrOrStderr(), "gudgeon: "+trouble)
+	}
+	return writeJSON(cmd.OutOrStdout(), out)
 }
