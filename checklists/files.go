@@ -6,7 +6,7 @@ import (
 	"gudgeon/rules"
 )
 
-//go:embed *.yaml parts/*.yaml
+//go:embed *.yaml parts/*.yaml es/*.yaml parts/es/*.yaml
 var files embed.FS
 
 // Shipped is the layer of sheets and checklists that come with the program.

@@ -26,8 +26,8 @@ type RuleJSON struct {
 	Noted      bool          `json:"noted,omitempty"`
 	Level      rules.Level   `json:"level"`
 	LifeSafety bool          `json:"life_safety"`
-	Says       string        `json:"says"`
-	Do         string        `json:"do"`
+	Says       string        `json:"says"` // what is wrong; empty unless the check does not hold
+	Do         string        `json:"do"`   // what to do about it; empty unless the rule stops, cautions or notes
 	Source     string        `json:"source"`
 	Margin     *ValueJSON    `json:"margin,omitempty"`
 	Use        *float64      `json:"use,omitempty"`
@@ -122,9 +122,15 @@ func (r *Report) ruleJSON(i int, s units.System) RuleJSON {
 	line := r.Rules.Worked(i, s)
 	out := RuleJSON{
 		ID: rule.ID, Sheet: rule.Sheet, Verdict: result.Verdict, Noted: result.Noted, Level: rule.Level,
-		LifeSafety: rule.LifeSafety, Says: r.Rules.Says(i, s), Do: r.Rules.Do(i, s), Source: rule.Source,
+		LifeSafety: rule.LifeSafety, Source: rule.Source,
 		Worked: WorkedJSON{Symbols: line.Symbols, Numbers: line.Numbers, Result: line.Result},
 		Needs:  nonNil(rule.Needs), Missing: result.Missing,
+	}
+	if result.Failed() {
+		out.Says = r.Rules.Says(i, s)
+	}
+	if result.Failed() || result.TooClose || result.Err != nil {
+		out.Do = r.Rules.Do(i, s)
 	}
 	if result.Err != nil {
 		out.Error = result.Err.Error()

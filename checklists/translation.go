@@ -35,7 +35,7 @@ func (s *Shop) Translate(p *Procedure, language string) (*Translation, error) {
 	f, err := s.checklistWords(p, language)
 	report.Merge(err)
 	if f != nil {
-		report.Merge(t.addChecklist(p, f))
+		report.Merge(t.addChecklist(p, f, language))
 	}
 	for _, name := range p.parts {
 		report.Merge(t.addPart(s, name, language))
@@ -43,12 +43,12 @@ func (s *Shop) Translate(p *Procedure, language string) (*Translation, error) {
 	return t, report.Err()
 }
 
-func (t *Translation) addChecklist(p *Procedure, f *source.File) error {
+func (t *Translation) addChecklist(p *Procedure, f *source.File, language string) error {
 	words, err := readWords(f)
 	if err != nil {
 		return err
 	}
-	if err := words.check(p.texts()); err != nil {
+	if err := words.check(p.texts(), language); err != nil {
 		return err
 	}
 	t.title, t.about, t.cautions = words.Title.Value, words.About.Value, values(words.Cautions)
@@ -69,7 +69,7 @@ func (t *Translation) addPart(s *Shop, name, language string) error {
 	if err != nil {
 		return err
 	}
-	if err := words.check(part); err != nil {
+	if err := words.check(part, language); err != nil {
 		return err
 	}
 	t.addSteps(words)

@@ -73,8 +73,9 @@ func (s *Shop) partTexts(name string) (englishTexts, error) {
 	return englishTexts{what: "steps of", name: name, about: shared.About.Value, steps: shared.steps()}, nil
 }
 
-// check reports what is translated and is not there.
-func (w *wordsSource) check(e englishTexts) error {
+// check reports what is translated and is not there, and another language than
+// the one asked for.
+func (w *wordsSource) check(e englishTexts, language string) error {
 	var report source.Report
 	name := w.Checklist
 	if e.what == "steps of" {
@@ -83,6 +84,9 @@ func (w *wordsSource) check(e englishTexts) error {
 	if name.Value != e.name {
 		report.At(w.Language, fmt.Sprintf("these words are kept as those of %s %s", e.what, e.name), fmt.Sprintf("begin the file with %s: %s", e.what, e.name))
 		return report.Err()
+	}
+	if w.Language.Value != language {
+		report.At(w.Language, "the folder is that of the language "+language, "")
 	}
 	sameCount(w.Cautions, e.cautions, &report)
 	for _, entry := range w.Steps {

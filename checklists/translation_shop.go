@@ -86,7 +86,7 @@ func (s *Shop) LintTranslation(f *source.File) ([]string, error) {
 		report.At(words.StepsOf, "there are no steps of "+words.StepsOf.Value, source.Suggest(words.StepsOf.Value, s.SharedStepsNames()))
 		return nil, report.Err()
 	}
-	return english.untranslated(words), words.check(english)
+	return english.untranslated(words), words.check(english, words.Language.Value)
 }
 
 func (s *Shop) lintSheetWords(f *source.File) ([]string, error) {

@@ -46,6 +46,12 @@ type Result struct {
 	leaf *leaf
 }
 
+// Failed reports whether a check did not hold, as against being too close to
+// call or not worked out.
+func (r *Result) Failed() bool {
+	return r.Noted || (r.Verdict == Stop || r.Verdict == Caution) && r.Err == nil && !r.TooClose
+}
+
 // Evaluate works out every rule. It never fails: what cannot be worked out is
 // never go, and its Result says why. Readings that the set does not know are
 // left aside; values must already lie in their range (ReadingDef.Read sees to

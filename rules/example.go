@@ -69,19 +69,13 @@ func (p *Proof) Look(r *Report) {
 			continue
 		}
 		switch {
-		case result.Noted, result.failed():
+		case result.Failed():
 			seen.Fail = true
 		case result.Verdict == Go:
 			seen.Go = true
 		}
 		p.Seen[result.Rule.ID] = seen
 	}
-}
-
-// failed reports whether a check did not hold, as against being too close to
-// call.
-func (r *Result) failed() bool {
-	return (r.Verdict == Stop || r.Verdict == Caution) && r.Err == nil && !r.TooClose
 }
 
 // Finish lists the rules that the examples left unproven, in the set's order.

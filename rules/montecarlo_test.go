@@ -121,14 +121,14 @@ func (r *Report) vary(random *rand.Rand) {
 			continue
 		}
 		if reading.Survey == nil {
-			r.frame.x[d.slot] = reading.Value + r.set.standardU(d, reading)*random.NormFloat64()
+			r.frame.x[d.slot] = reading.Value + r.standardU(d, reading)*random.NormFloat64()
 			continue
 		}
 		points := append(trade.Survey(nil), reading.Survey...)
 		for i := range points {
 			u := points[i].U
 			if u == 0 {
-				u = r.set.pointU(d, reading)
+				u = r.pointU(d, reading)
 			}
 			points[i].Read += u * random.NormFloat64()
 		}

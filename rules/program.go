@@ -111,7 +111,7 @@ func (c *compiler) math(n *node) numeric {
 		args[i] = c.compile(a)
 	}
 	at, eval := c.reserve(len(args)), n.math.eval
-	domain := refusal(n.math.name + " is asked for a value that it has no answer for")
+	domain := refusal(n.math.name + " of this value has no answer: look at the readings that it is worked out from")
 	return func(f *frame) float64 {
 		in := f.scratch[at : at+len(args)]
 		for i, a := range args {

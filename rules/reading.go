@@ -26,7 +26,15 @@ type ReadingDef struct {
 	Whole     bool       // counted, so no fractions
 	Sheet     string     // where it is declared
 
-	slot int
+	slot     int
+	withWhen []withWhen
+}
+
+// withWhen says which instrument a reading is taken with, by the answer to a
+// question.
+type withWhen struct {
+	question    *ReadingDef
+	instruments map[float64]string // by the index of the answer
 }
 
 // Reading is one measured value.
@@ -216,4 +224,28 @@ func compileOptions(d *ReadingDef, src readingSource, report *source.Report) {
 		d.Options = append(d.Options, o.Value)
 	}
 	d.From, d.To = 0, float64(len(d.Options)-1)
+}
+
+// compileWith finds the questions and instruments that a reading's error
+// depends on. All readings of the sheet are known by now.
+func (b *builder) compileWith(d *ReadingDef, src readingSource) {
+	for _, e := range src.WithWhen {
+		question, ok := b.set.readings[e.Key.Value]
+		if !ok || question.Kind != units.Choice {
+			b.report.At(e.Key, fmt.Sprintf("there is no choice %s here", e.Key.Value), "name a reading of kind choice")
+			continue
+		}
+		w := withWhen{question: question, instruments: map[float64]string{}}
+		for _, answer := range e.Value {
+			i := indexOf(question.Options, answer.Key.Value)
+			if i < 0 {
+				b.report.At(answer.Key, fmt.Sprintf("%q is not an option of %s", answer.Key.Value, question.Name), "its options: "+strings.Join(question.Options, ", "))
+			}
+			if _, ok := b.set.library.Instruments.Find(answer.Value.Value, d.Kind); !ok {
+				b.report.At(answer.Value, fmt.Sprintf("no instrument %q reads %s", answer.Value.Value, d.Kind), source.Suggest(answer.Value.Value, b.set.library.Instruments.Names(d.Kind)))
+			}
+			w.instruments[float64(i)] = answer.Value.Value
+		}
+		d.withWhen = append(d.withWhen, w)
+	}
 }

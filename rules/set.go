@@ -253,6 +253,11 @@ func (b *builder) build() {
 		b.addReadings(sheet)
 	}
 	for _, sheet := range b.order {
+		for _, r := range sheet.Readings {
+			if d := b.set.readings[r.Key.Value]; d != nil {
+				b.compileWith(d, r.Value)
+			}
+		}
 		b.addValues(sheet)
 	}
 	for _, sheet := range b.order {

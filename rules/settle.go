@@ -29,10 +29,7 @@ func (r *Report) Doubt(i int, s units.System) (Doubt, bool) {
 	out := Doubt{
 		words:  r.words,
 		Margin: units.ShowDigits(result.Margin, u, units.Down, 1), U: units.ShowIn(result.U, u, units.Up),
-		Reading: d.Name, With: reading.With, Share: (result.DominantU / result.U) * (result.DominantU / result.U),
-	}
-	if out.With == "" {
-		out.With = d.With
+		Reading: d.Name, With: r.with(d, reading), Share: (result.DominantU / result.U) * (result.DominantU / result.U),
 	}
 	if better := r.settles(result); better != nil {
 		out.Instrument = better.Name
@@ -44,9 +41,9 @@ func (r *Report) Doubt(i int, s units.System) (Doubt, bool) {
 func (r *Report) settles(result *Result) *Instrument {
 	d := result.Dominant
 	reading := r.readings[d.Name]
-	now := r.set.standardU(d, reading)
+	now := r.standardU(d, reading)
 	if reading.Survey != nil {
-		now = r.set.pointU(d, reading)
+		now = r.pointU(d, reading)
 	}
 	if now == 0 {
 		return nil

@@ -21,18 +21,19 @@ type Sheet struct {
 }
 
 type readingSource struct {
-	Ask       source.Text   `yaml:"ask,required" about:"the question put to the machinist"`
-	Kind      source.Text   `yaml:"kind,required" about:"what is measured"`
-	Unit      source.Text   `yaml:"unit" about:"of a number without one"`
-	Usual     source.Text   `yaml:"usual" about:"what it mostly is"`
-	From      source.Text   `yaml:"from" about:"the least that makes sense, with its unit"`
-	To        source.Text   `yaml:"to" about:"the most that makes sense, with its unit"`
-	Options   []source.Text `yaml:"options" about:"the answers of a choice"`
-	With      source.Text   `yaml:"with" about:"the instrument it is usually read with"`
-	How       source.Text   `yaml:"how" about:"how to take it"`
-	CanChange bool          `yaml:"can change" about:"whether the shop can make it another value"`
-	Limits    bool          `yaml:"limits" about:"whether it is a size with limits, 3.000 +.002/-.000"`
-	Whole     bool          `yaml:"whole" about:"whether it is counted"`
+	Ask       source.Text                         `yaml:"ask,required" about:"the question put to the machinist"`
+	Kind      source.Text                         `yaml:"kind,required" about:"what is measured"`
+	Unit      source.Text                         `yaml:"unit" about:"of a number without one"`
+	Usual     source.Text                         `yaml:"usual" about:"what it mostly is"`
+	From      source.Text                         `yaml:"from" about:"the least that makes sense, with its unit"`
+	To        source.Text                         `yaml:"to" about:"the most that makes sense, with its unit"`
+	Options   []source.Text                       `yaml:"options" about:"the answers of a choice"`
+	With      source.Text                         `yaml:"with" about:"the instrument it is usually read with"`
+	WithWhen  source.Map[source.Map[source.Text]] `yaml:"with when" about:"the instrument it is read with, by the answer to a choice"`
+	How       source.Text                         `yaml:"how" about:"how to take it"`
+	CanChange bool                                `yaml:"can change" about:"whether the shop can make it another value"`
+	Limits    bool                                `yaml:"limits" about:"whether it is a size with limits, 3.000 +.002/-.000"`
+	Whole     bool                                `yaml:"whole" about:"whether it is counted"`
 }
 
 // valueSource is an expression, or an expression with the unit to show it in.

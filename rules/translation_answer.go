@@ -81,7 +81,10 @@ func (t *Translation) mistake(d *ReadingDef, text string, err error) error {
 		return err
 	}
 	var wrong *answerMistake
+	var unread *units.ParseError
 	switch {
+	case errors.As(err, &unread):
+		return fmt.Errorf("%s: %q: %s", d.Name, unread.Text, t.unread(unread))
 	case errors.As(err, &wrong):
 		return fmt.Errorf(t.phrase(wrong.format), wrong.args...)
 	case d.Kind == units.YesNo:
@@ -90,6 +93,20 @@ func (t *Translation) mistake(d *ReadingDef, text string, err error) error {
 		return fmt.Errorf(t.phrase("%s: %q is not one of: %s"), d.Name, text, strings.Join(t.Options(d), ", "))
 	}
 	return err
+}
+
+// unread says why a quantity could not be read, and how to write it. What names
+// units or numbers of its own has only the second part in this language.
+func (t *Translation) unread(e *units.ParseError) string {
+	what := orElse(t.phrases[e.What], t.phrase("not understood"))
+	hint := t.phrase(e.Hint)
+	if examples, ok := strings.CutPrefix(e.Hint, "write it like "); ok {
+		hint = t.phrasef("write it like %s", strings.ReplaceAll(examples, " or ", t.phrase(" or ")))
+	}
+	if hint == "" {
+		return what
+	}
+	return what + "; " + hint
 }
 
 // answerMistake is what is wrong with an answer, so that it can be told in

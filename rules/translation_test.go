@@ -150,3 +150,19 @@ func TestSpanishReport(t *testing.T) {
 	assert.Equal(t, "It weighs 200 lb.", report.Says(0, units.InchShop), "the report itself stays as it was")
 	assert.Equal(t, "It is not sound.", report.In(nil).Says(1, units.InchShop))
 }
+
+// TestMistakesInAnswersAreToldInSpanish: what was typed stays as it was typed.
+func TestMistakesInAnswersAreToldInSpanish(t *testing.T) {
+	set, es, err := translated(t, "readings: {way: {options: {lift table: mesa elevadora, by hand: a mano}}}")
+	require.NoError(t, err)
+	for _, c := range []struct{ name, typed, want string }{
+		{"weight", "mucho", `weight: "mucho": no hay número; escríbalo como 1,250 lb o 570 kg`},
+		{"weight", "3 in", `weight: "3 in": no se entiende; escríbalo como 1,250 lb o 570 kg`},
+		{"weight", "10000 lb", "weight: 10,000 lb está fuera de lo que aquí tiene sentido, de 1 lb a 9,000 lb; véalo otra vez"},
+		{"way", "volando", `way: "volando" no es una de estas: mesa elevadora, a mano`},
+	} {
+		d, _ := set.Reading(c.name)
+		_, err := es.Read(d, c.typed)
+		assert.EqualError(t, err, c.want)
+	}
+}

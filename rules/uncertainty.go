@@ -120,7 +120,7 @@ func (r *Report) propagateReadings() {
 		if c.def.Kind == units.Survey || !r.hasMargins(c) {
 			continue
 		}
-		if u := r.set.standardU(c.def, r.readings[c.def.Name]); u > 0 {
+		if u := r.standardU(c.def, r.readings[c.def.Name]); u > 0 {
 			r.propagateReading(c, u)
 		}
 	}
@@ -151,33 +151,40 @@ func (r *Report) hasMargins(c *column) bool {
 
 // standardU is a reading's standard uncertainty: the one typed with it, or that
 // of the instrument it was taken with, or of the one that is usual for it.
-func (s *Set) standardU(d *ReadingDef, reading Reading) float64 {
+func (r *Report) standardU(d *ReadingDef, reading Reading) float64 {
 	if reading.U > 0 {
 		return reading.U
 	}
 	if !d.Kind.Numeric() {
 		return 0
 	}
-	return s.instrumentU(d, reading, d.Kind, reading.Value)
+	return r.instrumentU(d, reading, d.Kind, reading.Value)
 }
 
 // pointU is the standard uncertainty of one point of a survey.
-func (s *Set) pointU(d *ReadingDef, reading Reading) float64 {
-	return s.instrumentU(d, reading, units.Length, 0)
+func (r *Report) pointU(d *ReadingDef, reading Reading) float64 {
+	return r.instrumentU(d, reading, units.Length, 0)
 }
 
-func (s *Set) instrumentU(d *ReadingDef, reading Reading, k units.Kind, x float64) float64 {
-	with := reading.With
-	if with == "" {
-		with = d.With
-	}
-	if with == "" {
-		return 0
-	}
-	if i, ok := s.library.Instruments.Find(with, k); ok {
+func (r *Report) instrumentU(d *ReadingDef, reading Reading, k units.Kind, x float64) float64 {
+	if i, ok := r.set.library.Instruments.Find(r.with(d, reading), k); ok {
 		return i.U(x)
 	}
 	return 0
+}
+
+// with is what a reading was taken with: the instrument named with it, or the
+// one that the answer to another question tells of, or the usual one.
+func (r *Report) with(d *ReadingDef, reading Reading) string {
+	if reading.With != "" {
+		return reading.With
+	}
+	for _, w := range d.withWhen {
+		if answer, ok := r.readings[w.question.Name]; ok && w.instruments[answer.Value] != "" {
+			return w.instruments[answer.Value]
+		}
+	}
+	return d.With
 }
 
 // shift is what a change of one reading does to the leaves that hang on it.
@@ -206,7 +213,7 @@ func (r *Report) propagateSurvey(c *column, reading Reading) {
 	for p := range points {
 		u := points[p].U
 		if u == 0 {
-			u = r.set.pointU(c.def, reading)
+			u = r.pointU(c.def, reading)
 		}
 		if u == 0 {
 			continue

@@ -188,6 +188,15 @@ func (s *Set) coarse(d *ReadingDef) bool {
 	return d.Kind == units.Length && (!ok && d.Unit.Name == "inch" && d.To > 1 || ok && i.Within >= sixtyFourth)
 }
 
+func touches(rule *Rule, changes []Change) bool {
+	for _, c := range changes {
+		if slices.Contains(rule.Needs, c.Reading.Name) {
+			return true
+		}
+	}
+	return false
+}
+
 // holds works the whole set through with the changes: the rule must be go and
 // no rule worse than it was.
 func (f *finder) holds(changes []Change) bool {
@@ -211,6 +220,9 @@ func (f *finder) holds(changes []Change) bool {
 		}
 		if now.Verdict > max(before.Verdict, Go) || now.Noted && !before.Noted {
 			return false
+		}
+		if i != f.index && now.Verdict == Stop && now.Rule.LifeSafety && touches(now.Rule, changes) {
+			return false // no way out that still ends at a life-safety stop on the same reading
 		}
 	}
 	return true

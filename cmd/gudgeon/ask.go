@@ -71,7 +71,6 @@ func (a *asker) answer(d *rules.ReadingDef, text string) (rules.Reading, []check
 	if err != nil {
 		return reading, nil, err
 	}
-	reading.With = d.With
 	return reading, a.run.Set(d.Name, reading), nil
 }
 

@@ -111,18 +111,27 @@ var facts = []struct {
 // The columns of the facts and of the table, in characters.
 const (
 	factWidth     = 12
-	elementWidth  = 38
 	loadWidth     = 11
 	capacityWidth = 13
 	useWidth      = 7
 )
+
+// elementWidth is what is left for an element's name, beside the mark, the
+// figures and the longest verdict that a line can have.
+func (c *card) elementWidth() int {
+	longest := 0
+	for _, v := range []rules.Verdict{rules.Go, rules.Caution, rules.Stop} {
+		longest = max(longest, utf8.RuneCountInString(c.verdictWord(v)))
+	}
+	return 80 - len("> ") - loadWidth - capacityWidth - useWidth - len("  ") - longest
+}
 
 func (c *card) table(uses []use) {
 	if len(uses) == 0 {
 		return
 	}
 	c.gap()
-	c.line("%s", c.bold("  "+left(c.say("WHAT CARRIES IT"), elementWidth)+right(c.say("LOAD"), loadWidth)+right(c.say("CAPACITY"), capacityWidth)+right(c.say("USED"), useWidth)))
+	c.line("%s", c.bold("  "+left(c.say("WHAT CARRIES IT"), c.elementWidth())+right(c.say("LOAD"), loadWidth)+right(c.say("CAPACITY"), capacityWidth)+right(c.say("USED"), useWidth)))
 	for _, u := range uses {
 		c.use(u)
 	}
@@ -149,7 +158,7 @@ func (c *card) use(u use) {
 	name := capital(c.say(u.Element))
 	if u.Mode != "" {
 		name = "   " + c.say(u.Mode)
-		if long := name + ", " + c.say(u.About); utf8.RuneCountInString(long) < elementWidth {
+		if long := name + ", " + c.say(u.About); utf8.RuneCountInString(long) < c.elementWidth() {
 			name = long
 		}
 	}
@@ -157,7 +166,7 @@ func (c *card) use(u use) {
 	if u.Governs {
 		mark = "> "
 	}
-	line := mark + left(name, elementWidth) + right(u.Load, loadWidth) + right(u.Capacity, capacityWidth) + right(percent(u.share), useWidth)
+	line := mark + left(name, c.elementWidth()) + right(u.Load, loadWidth) + right(u.Capacity, capacityWidth) + right(percent(u.share), useWidth)
 	if u.Verdict != rules.NotNeeded {
 		line += "  " + c.verdict(u.Verdict)
 	}

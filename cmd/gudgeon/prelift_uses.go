@@ -37,6 +37,7 @@ var subjects = map[string]string{
 	"lug-sound": "the lug by its looks", "lug-overload": "lug", "plate_lug": "lug, at its hole", "plate_foot": "lug, at its foot",
 	"lug-weld": "weld of the lug", "lug-weld-small": "weld of the lug, its size",
 	"truck-plate": "the truck's plate", "truck-overload": "truck, load that far out", "truck-engagement": "forks, length under the part",
+	"legs-in-order": "the lengths of the legs", "eyebolt-hitch": "eyebolts, one sling through them", "load-on-forks": "the part's place on the forks",
 	"forks-sound": "forks, chains or tires", "load-held": "the load can come off",
 	"table-overload": "lift table", "table-edge": "lift table, at its edge", "table-braced": "the table or the part can roll",
 }

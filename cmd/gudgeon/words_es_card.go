@@ -3,7 +3,7 @@ package main
 // spanishCard are the words of the pre-lift card and of its picture.
 var spanishCard = map[string]string{
 	"GO": "ADELANTE", "WAIT": "ESPERE", "CAUTION": "PRECAUCIÓN", "STOP": "ALTO",
-	"once, as it is written here; again for every change of part, rigging, place.": "una vez, tal como está escrito; otra vez si cambia pieza, amarre o lugar.",
+	"once, as it is written here; again for every change of part, rigging, place.": "una vez, tal como está aquí; otra vez si cambia pieza, amarre o lugar.",
 	"No rule of the checklist has anything to say on this lift.":                   "Ninguna regla de la lista tiene que ver con este izaje.",
 	"Not go yet: something is missing. A missing reading is never a pass.":         "Todavía no: falta algo. Si falta una lectura no se puede pasar.",
 	"Only when who answers for it has read each caution and signs below.":          "Solo si el responsable leyó cada precaución y firma abajo.",
@@ -15,7 +15,7 @@ var spanishCard = map[string]string{
 	"This is the first question.":                                    "Esta es la primera pregunta.",
 
 	"Against it: ": "En contra: ",
-	"Part":         "Pieza", "Weighs": "Pesa", "Lifted by": "Se alza con", "Slings": "Eslingas", "Lug": "Oreja", "Forks": "Horquillas",
+	"Part":         "Pieza", "Weighs": "Pesa", "Lifted by": "Izaje", "Slings": "Eslingas", "Lug": "Oreja", "Forks": "Horquillas",
 	"Table": "Mesa", "Carried by": "La cargan",
 	"farthest lifting point %s out from the plumb line": "punto de izaje más lejano a %s de la plomada",
 	"leg %s":                               "ramal de %s",
@@ -43,7 +43,9 @@ var spanishCard = map[string]string{
 	"The leg that pulls hardest takes %s. %s":                                         "El ramal que más jala lleva %s. %s",
 	"Verdict: %s.": "Veredicto: %s.",
 
-	"how the weight is known": "cómo se sabe el peso", "somebody is near": "hay alguien cerca",
+	"the lengths of the legs": "los largos de los ramales", "eyebolts, one sling through them": "cáncamos con una sola eslinga",
+	"the part's place on the forks": "lugar de la pieza en las horquillas",
+	"how the weight is known":       "cómo se sabe el peso", "somebody is near": "hay alguien cerca",
 	"crane or hoist": "grúa o polipasto", "the sling or its tag": "la eslinga o su etiqueta", "slings, how steep": "ángulo de las eslingas",
 	"choke, how open": "ángulo del ahorcado", "sling, the hardest leg": "eslinga, ramal que más jala", "shackle": "grillete",
 	"eyebolt, how steep": "ángulo del cáncamo", "eyebolt": "cáncamo", "hook not over the balance point": "gancho fuera del punto de equilibrio",
@@ -54,4 +56,16 @@ var spanishCard = map[string]string{
 	"forks, length under the part": "horquillas bajo la pieza",
 	"forks, chains or tires":       "horquillas, cadenas o llantas", "the load can come off": "la carga se puede caer",
 	"lift table": "mesa elevadora", "lift table, at its edge": "mesa elevadora, en la orilla", "the table or the part can roll": "la mesa o la pieza puede rodar",
+
+	// Ways of failing, as the trade's functions name them.
+	"tension": "tensión", "torn through the hole": "desgarre en el agujero", "pulled off the face": "arrancada de la cara",
+	"fracture": "fractura", "split beyond the hole": "rajada más allá",
+	"shear": "corte", "sheared out beyond the hole": "cortada hacia afuera", "sheared along the face": "cortada en la cara",
+	"sheared beside the shackle": "cortada junto al grillete",
+	"bearing":                    "aplaste", "crushed under the pin": "aplastada por el perno",
+	"bending": "flexión", "bent in its own plane": "en su propio plano", "bent in the lug's plane": "en el plano de la oreja",
+	"side bending": "flexión de lado", "bent out of its plane": "fuera de su plano", "bent out of the lug's plane": "fuera de su plano",
+	"pull": "jalón", "bow": "arco", "bent in the bow": "doblado en el arco", "leg": "pata", "pulled and bent in a leg": "jalada y doblada",
+	"capacity use": "capacidad", "load over the plate": "carga entre placa", "end": "extremo", "load on one end over its rating": "carga de un extremo",
+	"lift off": "levantamiento", "offset over the platform's support": "de la plataforma", "tipping": "vuelco",
 }

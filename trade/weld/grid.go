@@ -116,7 +116,7 @@ func (p *Plan) measure() {
 		p.MostNeeded.Value += p.GridError
 	}
 	p.LeastNeeded = g.least(g.Needed)
-	p.LayersEnough = layersFor(p.MostNeeded.Value, j.Layer)
+	p.LayersEnough = layersFor(p.MostNeeded.Value+bore.Coverage*j.U, j.Layer)
 	if g.Wall != nil {
 		p.Wall = g.least(g.Wall)
 	}

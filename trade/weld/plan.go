@@ -47,7 +47,7 @@ type Plan struct {
 	MostNeeded   Spot    // greatest weld thickness that any place needs, grid error included, m
 	LeastNeeded  Spot    // the least, m
 	GridError    float64 // the wall may stick out by so much between the places of the grid, m
-	LayersEnough int     // planned layers that would do everywhere without hand weld
+	LayersEnough int     // planned layers that would do everywhere without hand weld, the uncertainty of the stock counted in
 
 	Short    []Area  // what will not clean up, largest shortfall first
 	HandWeld []Patch // what to lay there, layer by layer
