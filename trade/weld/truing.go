@@ -1,5 +1,7 @@
 package weld
 
+import "gudgeon/trade/bore"
+
 // TruingOption is one truing bore and what it does to weld and wall.
 type TruingOption struct {
 	Name         string  // "as planned"
@@ -51,7 +53,7 @@ func (p *Plan) option(name string, diameter float64) TruingOption {
 			o.Wall = wall
 		}
 	}
-	o.Layers = layersFor(o.MostNeeded, j.Layer)
+	o.Layers = layersFor(o.MostNeeded+bore.Coverage*j.U, j.Layer)
 	o.FairWeld = o.ThinnestWeld >= j.LeastWeld-1e-9
 	o.KeepsWall = g.Wall == nil || (o.Wall >= j.LeastWall && o.Wall > 0)
 	return o
