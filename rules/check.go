@@ -402,7 +402,7 @@ func (c *checker) option(word *node, options []string, of string) *node {
 			return word
 		}
 	}
-	return c.fail(word, fmt.Sprintf("%q is not an option of %s", word.name, of), "its options: "+strings.Join(options, ", "))
+	return c.fail(word, fmt.Sprintf("%q is not an option of %s", word.name, of), source.Suggest(word.name, options))
 }
 
 // recode maps a choice on the options of another one.

@@ -16,26 +16,31 @@ import (
 // The closures that evaluate a sheet are held against expr's own virtual
 // machine: the same text, the same readings, the same result.
 func TestClosuresAgreeWithTheVirtualMachine(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		text := numberText(t, 4)
-		readings := Readings{}
-		for _, name := range []string{"a", "b", "c"} {
-			readings[name] = Reading{Value: rapid.Float64Range(-100, 100).Draw(t, name)}
-		}
-		readings["flag"] = Reading{Value: float64(rapid.IntRange(0, 1).Draw(t, "flag"))}
-		readings["grade"] = Reading{Value: float64(rapid.IntRange(0, 2).Draw(t, "grade"))}
+	rapid.Check(t, closuresAgree)
+}
 
-		got, refused := evaluateText(t, text, readings)
-		want, err := reference(text, readings)
-		if err != nil || math.IsNaN(want) || math.IsInf(want, 0) {
-			require.True(t, refused, "%s = %v here, but the virtual machine says %v %v", text, got, want, err)
-			return
-		}
-		if refused {
-			return // refused on the way, such as a division by zero in a min
-		}
-		require.InDelta(t, want, got, 1e-9*math.Max(1, math.Abs(want)), text)
-	})
+// FuzzClosures is the same, driven by coverage.
+func FuzzClosures(f *testing.F) { f.Fuzz(rapid.MakeFuzz(closuresAgree)) }
+
+func closuresAgree(t *rapid.T) {
+	text := numberText(t, 4)
+	readings := Readings{}
+	for _, name := range []string{"a", "b", "c"} {
+		readings[name] = Reading{Value: rapid.Float64Range(-100, 100).Draw(t, name)}
+	}
+	readings["flag"] = Reading{Value: float64(rapid.IntRange(0, 1).Draw(t, "flag"))}
+	readings["grade"] = Reading{Value: float64(rapid.IntRange(0, 2).Draw(t, "grade"))}
+
+	got, refused := evaluateText(t, text, readings)
+	want, err := reference(text, readings)
+	if err != nil || math.IsNaN(want) || math.IsInf(want, 0) {
+		require.True(t, refused, "%s = %v here, but the virtual machine says %v %v", text, got, want, err)
+		return
+	}
+	if refused {
+		return // refused on the way, such as a division by zero in a min
+	}
+	require.InDelta(t, want, got, 1e-9*math.Max(1, math.Abs(want)), text)
 }
 
 // numberText writes a random expression that gives a bare number.

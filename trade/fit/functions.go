@@ -10,7 +10,7 @@ import (
 // Source: each function's own.
 func Functions() []trade.Function {
 	return []trade.Function{
-		limitsFunction(), gradeFunction(), isoFunction(), inchFunction(),
+		limitsFunction(), gradeFunction(), isoFunction(), inchFunction(), namedFunction(),
 		boreForFunction(), boreForInchFunction(), runningFunction(),
 	}
 }

@@ -47,7 +47,7 @@ func (p Process) String() string {
 
 // Efficiency returns the average deposition efficiency of a process: weld metal
 // over filler used, 1. For stick the stub is in it. Error: an unknown process.
-// Source: averages in ESAB, Calculating Filler Metal Consumption; which value
+// Source: averages in a filler-metal handbook, Calculating Filler Metal Consumption; which value
 // belongs to which process is from memory.
 func (p Process) Efficiency() (float64, error) {
 	if int(p) >= len(processes) {
@@ -75,7 +75,7 @@ type Filler struct {
 //
 //	m = ρ·V,  used = m/E,  t = m/R
 //
-// Ranges as in FillerJob. Errors: a *trade.RangeError. Source: ESAB, Calculating
+// Ranges as in FillerJob. Errors: a *trade.RangeError. Source: a filler-metal handbook, Calculating
 // Filler Metal Consumption (P = W·L/E); arithmetic.
 func MakeFiller(j FillerJob) (Filler, error) {
 	if j.Density == 0 {
@@ -114,7 +114,7 @@ func DepositMass(volume, density float64) (float64, error) {
 //	used = m/E
 //
 // weld metal m kg, 0 to 10 t; deposition efficiency E, 0.3 to 1. Errors: a
-// *trade.RangeError. Source: ESAB, Calculating Filler Metal Consumption, P = W·L/E.
+// *trade.RangeError. Source: a filler-metal handbook, Calculating Filler Metal Consumption, P = W·L/E.
 func FillerUsed(deposit, efficiency float64) (float64, error) {
 	if err := limMass.Check(deposit); err != nil {
 		return 0, err
@@ -146,7 +146,7 @@ func ArcTime(deposit, rate float64) (float64, error) {
 //	w = A·ρ
 //
 // cross-section A m², 0 to 0.1 (a fillet: half the product of its legs); density
-// ρ kg/m³, 1000 to 20 000. Errors: a *trade.RangeError. Source: ESAB,
+// ρ kg/m³, 1000 to 20 000. Errors: a *trade.RangeError. Source: a filler-metal handbook,
 // Calculating Filler Metal Consumption, ½·B·A·12·ρ in lb/ft.
 func BeadMass(area, density float64) (float64, error) {
 	if err := limArea.Check(area); err != nil {
@@ -228,7 +228,7 @@ func MeltOff(diameter, speed, density float64) (float64, error) {
 //	R = m/t
 //
 // weld metal m kg, 0 to 10 t; arc time t s, 1 to 1e6. Errors: a
-// *trade.RangeError. Source: deposition-rate test sheet of CIGWELD.
+// *trade.RangeError. Source: deposition-rate test sheet of a maker of filler metal.
 func DepositionRate(deposit, time float64) (float64, error) {
 	if err := limMass.Check(deposit); err != nil {
 		return 0, err
@@ -244,7 +244,7 @@ func DepositionRate(deposit, time float64) (float64, error) {
 //	E = m/used
 //
 // both kg, 0 to 10 t. Errors: a *trade.RangeError; no filler; more metal than
-// filler. Source: ESAB filler metal handbook, definition.
+// filler. Source: a filler-metal handbook, definition.
 func DepositionEfficiency(deposit, used float64) (float64, error) {
 	if err := limMass.Check(deposit); err != nil {
 		return 0, err

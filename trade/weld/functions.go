@@ -42,12 +42,12 @@ func fillerFunctions() []trade.Function {
 		Formula: "used = m/E",
 		Params:  []trade.Param{paramDeposit, limEfficiency.Param("efficiency", "Deposition efficiency")},
 		Results: []trade.Result{trade.ResultOf("filler", "Filler used, stubs and spatter included", units.Mass, "lb", units.Up)},
-		Source:  "ESAB, Calculating Filler Metal Consumption, P = W·L/E", Example: "weld.filler_needed(lb(2.67), percent(62))",
+		Source:  "a filler-metal handbook, Calculating Filler Metal Consumption, P = W·L/E", Example: "weld.filler_needed(lb(2.67), percent(62))",
 	}, func(x []float64) (float64, error) { return FillerUsed(x[0], x[1]) }), trade.Plain(trade.Function{
 		Name: "weld.process_efficiency", About: "Average deposition efficiency of a process.",
 		Formula: "table", Params: []trade.Param{paramProcess},
 		Results: []trade.Result{trade.ResultOf("efficiency", "Weld metal over filler used", units.Ratio, "percent", units.Down)},
-		Source:  "averages in ESAB, Calculating Filler Metal Consumption; which value belongs to which process is from memory", Example: `weld.process_efficiency("flux-cored wire, gas")`,
+		Source:  "averages in a filler-metal handbook, Calculating Filler Metal Consumption; which value belongs to which process is from memory", Example: `weld.process_efficiency("flux-cored wire, gas")`,
 	}, func(x []float64) (float64, error) {
 		i, ok := trade.Chosen(x[0], len(processes))
 		if !ok {
@@ -59,7 +59,7 @@ func fillerFunctions() []trade.Function {
 		Formula: "E = m/used",
 		Params:  []trade.Param{paramDeposit, limMass.Param("used", "Filler used")},
 		Results: []trade.Result{trade.ResultOf("efficiency", "Weld metal over filler used", units.Ratio, "percent", units.Down)},
-		Source:  "ESAB filler metal handbook, definition", Example: "weld.deposition_efficiency(lb(3), lb(4))",
+		Source:  "a filler-metal handbook, definition", Example: "weld.deposition_efficiency(lb(3), lb(4))",
 	}, func(x []float64) (float64, error) { return DepositionEfficiency(x[0], x[1]) }), trade.Plain(trade.Function{
 		Name: "weld.arc_time", About: "How long the arc burns for a mass of weld metal.",
 		Formula: "t = m/R",
@@ -71,13 +71,13 @@ func fillerFunctions() []trade.Function {
 		Formula: "R = m/t",
 		Params:  []trade.Param{paramDeposit, limTime.Param("time", "Arc time")},
 		Results: []trade.Result{trade.ResultOf("rate", "Weld metal laid per arc time", units.MassRate, "lb_per_hour", units.Down)},
-		Source:  "deposition-rate test sheet of CIGWELD", Example: "weld.deposition_rate(kg(0.095), s(60))",
+		Source:  "deposition-rate test sheet of a maker of filler metal", Example: "weld.deposition_rate(kg(0.095), s(60))",
 	}, func(x []float64) (float64, error) { return DepositionRate(x[0], x[1]) }), trade.Plain(trade.Function{
 		Name: "weld.bead_mass", About: "Weld metal per length for a bead of a given cross-section.",
 		Formula: "w = A·ρ",
 		Params:  []trade.Param{limArea.Param("area", "Cross-section of the bead"), paramDensity},
 		Results: []trade.Result{trade.ResultOf("mass_per_length", "Weld metal per length", units.MassPerLength, "lb_per_ft", units.Up)},
-		Source:  "ESAB, Calculating Filler Metal Consumption", Example: "weld.bead_mass(sqin(0.125))",
+		Source:  "a filler-metal handbook, Calculating Filler Metal Consumption", Example: "weld.bead_mass(sqin(0.125))",
 	}, func(x []float64) (float64, error) { return BeadMass(x[0], x[1]) }), trade.Plain(trade.Function{
 		Name: "weld.wire_mass", About: "Mass of wire per length.",
 		Formula: "w = ρ·π·d²/4",
