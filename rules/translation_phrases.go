@@ -87,7 +87,7 @@ var spanishPhrases = map[string]string{
 	"from %s to %s":                                           "de %s a %s",
 
 	"Too close to call: %s to spare, but that is only sure to ±%s. %s%s makes %.0f %% of the doubt": "Demasiado justo para decidir: sobra %s, pero eso solo es seguro a ±%s. %s%s pone el %.0f %% de la duda",
-	" with the %s": ", con %s,",
+	" (%s)": " (%s)",
 	"; no single better instrument settles it, so move away from the limit.": "; ningún instrumento mejor lo resuelve por sí solo, así que aléjese del límite.",
 	"; take it with the %s to settle it.":                                    "; mídalo con %s para salir de la duda.",
 

@@ -104,7 +104,7 @@ rules:
 	r := set.Evaluate(Readings{"overhang": reading})
 	doubt, ok := r.Doubt(0, units.InchShop)
 	require.True(t, ok)
-	assert.Equal(t, "Too close to call: 0.05 in to spare, but that is only sure to ±0.0625 in. overhang with the tape makes 100 % of the doubt; take it with the rule to settle it.", doubt.String())
+	assert.Equal(t, "Too close to call: 0.05 in to spare, but that is only sure to ±0.0625 in. overhang (tape) makes 100 % of the doubt; take it with the rule to settle it.", doubt.String())
 }
 
 // NIST TN 1297 (1994), 6.5: NIST states U with k = 2.
