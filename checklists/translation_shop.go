@@ -86,7 +86,16 @@ func (s *Shop) LintTranslation(f *source.File) ([]string, error) {
 		report.At(words.StepsOf, "there are no steps of "+words.StepsOf.Value, source.Suggest(words.StepsOf.Value, s.SharedStepsNames()))
 		return nil, report.Err()
 	}
-	return english.untranslated(words), words.check(english, words.Language.Value)
+	return english.untranslated(words), words.check(english, folderLanguage(f, words.Language))
+}
+
+// folderLanguage is the language whose folder a file lies in, or the one written
+// in it when its name does not tell.
+func folderLanguage(f *source.File, written source.Text) string {
+	if dir := filepath.Dir(f.Name); dir != "." {
+		return filepath.Base(dir)
+	}
+	return written.Value
 }
 
 func (s *Shop) lintSheetWords(f *source.File) ([]string, error) {
@@ -112,7 +121,7 @@ func (s *Shop) lintSheetWords(f *source.File) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	return sheet.Untranslated(words), words.Check(set, name, words.Language.Value)
+	return sheet.Untranslated(words), words.Check(set, name, folderLanguage(f, words.Language))
 }
 
 // Gap is one file with what of it is not translated.

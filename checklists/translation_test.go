@@ -88,6 +88,7 @@ func TestTranslationMistakes(t *testing.T) {
 		"checklist: link\nlanguage: es\n":                                           "these words are kept as those of checklist pre-lift",
 		"checklist: pre-lift\nlanguage: es\ncautions: [Una]":                        "1 cautions for 3 in English",
 		"checklist: pre-lift\nlanguage: es\nsteps: {weigh: {tittle: Peso}}":         `"tittle" is not a key here`,
+		"checklist: pre-lift\nlanguage: fr":                                         "the folder is that of the language es",
 		"language: es\ntitle: Peso":                                                 "what these words belong to is not said",
 		"checklist: pre-lift\nlanguage: es\nsteps: {weigh: {cautions: [Una, Dos]}}": "2 cautions for 0 in English",
 	} {

@@ -68,7 +68,7 @@ func folderAt(elements ...string) checklists.Folder {
 func (s *settings) shopAround(path string) (*checklists.Shop, error) {
 	dir := filepath.Dir(path)
 	if folderName(dir) == spanishName { // translations lie one folder deeper
-		return s.shopAround(dir)
+		return s.shopAround(filepath.Join(dir, "..", spanishName)) // also where dir is a dot
 	}
 	home := layerAt(filepath.Join(dir, ".."))
 	switch folderName(dir) {
