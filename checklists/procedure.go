@@ -189,6 +189,3 @@ func (p *Procedure) Step(id string) (*Step, bool) {
 	}
 	return nil, false
 }
-
-// Conditional reports whether the step is only needed under some condition.
-func (s *Step) Conditional() bool { return s.when != nil }

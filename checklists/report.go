@@ -2,6 +2,8 @@ package checklists
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"gudgeon/rules"
 )
@@ -38,7 +40,7 @@ const (
 type StepReport struct {
 	Step    *Step
 	State   State
-	Missing []string        // readings to take
+	Missing []string        // readings to take, or to tell whether the step is needed
 	Against []*rules.Result // of a hold: what stops or waits
 }
 
@@ -72,14 +74,27 @@ func (p *Procedure) Evaluate(progress *Progress) *Report {
 				r.Waiting = append(r.Waiting, name)
 			}
 		}
-		if step.Kind == Hold && (s.State == Open || s.State == Blocked) {
-			r.Waiting = append(r.Waiting, step.WaitsFor())
+		if w := s.waitsFor(); w != "" {
+			r.Waiting = append(r.Waiting, w)
 		}
 	}
 	if len(r.Waiting) > 0 {
 		r.Verdict = rules.Worse(r.Verdict, rules.Waiting)
 	}
 	return r
+}
+
+// waitsFor is what a job waits for at a step beside readings: a hold's release,
+// or that it can be told at all whether the step is needed. A step that nobody
+// can decide is never taken for one that is not needed.
+func (s *StepReport) waitsFor() string {
+	switch {
+	case s.Step.Kind == Hold && (s.State == Open || s.State == Blocked):
+		return s.Step.WaitsFor()
+	case s.State == Undecided && len(s.Missing) == 0:
+		return fmt.Sprintf("whether the step %s is needed, which its readings do not tell", s.Step.ID)
+	}
+	return ""
 }
 
 // WaitsFor is what a report says that it waits for at a hold.
@@ -90,7 +105,7 @@ func (r *Report) step(step *Step) StepReport {
 	if step.when != nil {
 		yes, known := step.when.Holds(r.Rules)
 		if !known {
-			out.State = Undecided
+			out.State, out.Missing = Undecided, step.when.Missing(r.Rules)
 			return out
 		}
 		if !yes {
@@ -121,7 +136,7 @@ func (r *Report) step(step *Step) StepReport {
 func (r *Report) hold(out StepReport) StepReport {
 	for i := range r.Rules.Results {
 		result := &r.Rules.Results[i]
-		if needs(out.Step, result.Rule) && r.against(result) {
+		if slices.Contains(out.Step.Needs, result.Rule) && r.against(result) {
 			out.Against = append(out.Against, result)
 		}
 	}
@@ -153,23 +168,11 @@ func (r *Report) against(result *rules.Result) bool {
 	return false
 }
 
-func needs(step *Step, rule *rules.Rule) bool {
-	for _, n := range step.Needs {
-		if n == rule {
-			return true
-		}
+// againstIDs names the rules that keep a hold shut.
+func (s *StepReport) againstIDs() string {
+	ids := make([]string, len(s.Against))
+	for i, result := range s.Against {
+		ids[i] = result.Rule.ID
 	}
-	return false
-}
-
-// Next is the index of the first step that is not finished, and false when all
-// are.
-func (r *Report) Next() (int, bool) {
-	for i, s := range r.Steps {
-		switch s.State {
-		case Open, Blocked, Undecided:
-			return i, true
-		}
-	}
-	return len(r.Steps), false
+	return strings.Join(ids, ", ")
 }

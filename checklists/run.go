@@ -98,12 +98,6 @@ func (r *Run) Set(name string, reading rules.Reading) []Change {
 	return changes
 }
 
-// Forget takes a reading back.
-func (r *Run) Forget(name string) {
-	delete(r.Progress.Readings, name)
-	r.evaluate()
-}
-
 // Tick marks a do step as done.
 func (r *Run) Tick(step *Step) {
 	r.Progress.Done[step.ID] = true
@@ -156,7 +150,7 @@ func (r *Run) Release(step *Step, s Signature) error {
 	}
 	for _, state := range r.report.Steps {
 		if state.Step == step && state.State == Blocked {
-			return fmt.Errorf("%d rules stand against it", len(state.Against))
+			return fmt.Errorf("still against it: %s", state.againstIDs())
 		}
 	}
 	r.Progress.Released[step.ID] = s

@@ -135,3 +135,44 @@ func (r *Report) vary(random *rand.Rand) {
 		r.frame.surveys[r.set.surveys[d.slot]] = points
 	}
 }
+
+// A weight is as sure as the way it was found: the answer to one question gives
+// another reading its error, unless an instrument is named with it.
+func TestWeightIsAsSureAsItsSource(t *testing.T) {
+	sheet, err := shippedShelf{}.Sheet("truck")
+	require.NoError(t, err)
+	set, err := CompileSheet(Trade(), shippedShelf{}, sheet)
+	require.NoError(t, err)
+	verdict := func(known, with string) (Verdict, float64) {
+		readings := read(t, set, map[string]string{
+			"part_weight": "4,500 lb", "weight_known_by": known, "lifted_by": "forks",
+			"truck_rating": "5,000 lb", "rating_centre": "24 in", "load_centre": "24 in",
+		})
+		weight := readings["part_weight"]
+		weight.With = with
+		readings["part_weight"] = weight
+		r := set.Evaluate(readings)
+		for _, result := range r.Results {
+			if result.Rule.ID == "truck-overload" {
+				return result.Verdict, result.U / 0.45359237
+			}
+		}
+		t.Fatal("no rule truck-overload")
+		return 0, 0
+	}
+	for _, c := range []struct {
+		known, with string
+		verdict     Verdict
+		u           float64 // lb, the weight's share of it
+	}{
+		{"weighed", "", Go, 46},
+		{"drawing or plate", "", Go, 225},
+		{"worked out from its shape", "", Go, 450},
+		{"guessed", "", Stop, 1350},
+		{"worked out from its shape", "load cell", Go, 46},
+	} {
+		got, u := verdict(c.known, c.with)
+		assert.Equal(t, c.verdict, got, c.known)
+		assert.InDelta(t, c.u, u, 30, c.known)
+	}
+}

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -133,4 +134,28 @@ func TestNeeded(t *testing.T) {
 	values["part_weight"], values["load_centre"] = "4600", "38"
 	r = set.Evaluate(read(t, set, values))
 	assert.Empty(t, r.Needed(1, units.InchShop), "no floor makes it go; on some the rule is not needed")
+}
+
+// A way out is not offered when it would still end at a life-safety stop on the
+// same reading, even if that rule is no worse than before.
+func TestNoWayOutBelowALifeSafetyStop(t *testing.T) {
+	text := `sheet: legs
+readings:
+  leg: {ask: leg, kind: length, from: 1 in, to: 200 in, can change: true}
+  load: {ask: load, kind: mass, from: 1 lb, to: 9000 lb}
+rules:
+  - {id: strength, check: load <= lb(100) * (leg / inch(1)), level: stop, says: x, do: y, source: test}
+  - {id: flat, check: leg >= inch(90), level: stop, life safety: LIFE, says: x, do: y, source: test}
+`
+	ways := func(life string) [][]string {
+		set, err := compileText(t, strings.Replace(text, "LIFE", life, 1))
+		require.NoError(t, err)
+		r := set.Evaluate(read(t, set, map[string]string{"leg": "50", "load": "6,000"}))
+		require.Equal(t, Stop, r.Results[0].Verdict)
+		require.Equal(t, Stop, r.Results[1].Verdict)
+		assert.Equal(t, [][]string{{"leg 90 in"}}, texts(r.WaysOut(1, units.InchShop)))
+		return texts(r.WaysOut(0, units.InchShop))
+	}
+	assert.Equal(t, [][]string{{"leg 60 in"}}, ways("no"))
+	assert.Empty(t, ways("yes"))
 }
