@@ -56,6 +56,17 @@ func (t Type) String() string {
 	return dimensionName(t.Dim)
 }
 
+// kindsOf names the kinds that share a dimension: "torque or energy".
+func kindsOf(d units.Dimension) string {
+	var names []string
+	for k := units.Length; k.Numeric(); k++ {
+		if k.Dim() == d {
+			names = append(names, k.String())
+		}
+	}
+	return strings.Join(names, " or ")
+}
+
 // derived finds the kind that a product or quotient has. Where several kinds
 // share the dimension (a torque is not an energy), it stays open and fits any
 // of them.
@@ -108,6 +119,9 @@ func (t Type) difference() Type {
 var baseNames = [...]string{"length", "mass", "time", "temperature", "current", "angle"}
 
 func dimensionName(d units.Dimension) string {
+	if names := kindsOf(d); names != "" {
+		return names
+	}
 	var over, under []string
 	for i, e := range d {
 		for ; e > 0; e-- {
