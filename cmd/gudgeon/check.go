@@ -193,7 +193,11 @@ func stepText(l rules.Line) string {
 			parts = append(parts, p)
 		}
 	}
-	text := strings.Join(parts, " = ")
+	sign := " = "
+	if l.Word {
+		sign = ": " // its symbols have equals signs of their own
+	}
+	text := strings.Join(parts, sign)
 	if l.Name != "" && l.Inner {
 		return l.Name + ": " + text
 	}

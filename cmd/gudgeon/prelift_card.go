@@ -103,7 +103,7 @@ var facts = []struct {
 	{"Lifted by", []factPart{{"lifted_by", "%s"}, {"hitch", "%s"}, {"lug_kind", "%s"}}},
 	{"Slings", []factPart{{"leg_reach", "farthest lifting point %s out from the plumb line"}, {"sling_length", "leg %s"}}},
 	{"Lug", []factPart{{"lug_offset", "%s off the balance point"}, {"lug_height", "%s above it"}}},
-	{"Forks", []factPart{{"load_centre", "balance point %s out from their face"}, {"fork_length", "forks %s"}, {"load_length", "part %s long"}}},
+	{"Forks", []factPart{{"load_centre", "balance point %s out from their face"}, {"fork_length", "forks %s"}, {"load_length", "part %s long"}, {"load_gap", "beginning %s out"}}},
 	{"Table", []factPart{{"table_offset", "balance point %s off its middle"}, {"table_base_half", "base ends %s out"}}},
 	{"Carried by", []factPart{{"carriers", "%s people"}}},
 }

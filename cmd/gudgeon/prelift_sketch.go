@@ -106,9 +106,13 @@ func (d *liftDrawing) forks() *sketch.Drawing {
 	if !ok || !d.is("by_forks", "yes") {
 		return nil
 	}
-	return sketch.ForkLoad(sketch.Carried{
+	load := sketch.Carried{
 		Weight: x[0], LoadCentre: x[1], Rating: x[2], RatingCentre: x[3], Capacity: x[4], ForkLength: x[5], Note: d.note, Units: d.system,
-	})
+	}
+	if lies, ok := d.numbers("load_gap", "load_length"); ok {
+		load.Gap, load.Length = lies[0], lies[1]
+	}
+	return sketch.ForkLoad(load)
 }
 
 func (d *liftDrawing) table() *sketch.Drawing {

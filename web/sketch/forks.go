@@ -14,6 +14,8 @@ type Carried struct {
 	RatingCentre float64 // on the plate, m
 	Capacity     float64 // what the truck may carry at LoadCentre, kg
 	ForkLength   float64 // m
+	Gap          float64 // fork face to the near end of the load, m
+	Length       float64 // of the load along the forks, m; 0: not known, drawn even about its centre of gravity
 	Note         string
 	Units        units.System
 }
@@ -24,14 +26,14 @@ func ForkLoad(c Carried) *Drawing {
 	p := newPen("forks", "The load on the forks")
 	top := p.heading() + 8
 	face := 104.0
-	scale := 214 / max(c.ForkLength, c.LoadCentre*1.35, c.RatingCentre*1.2)
+	scale := 214 / max(c.ForkLength, c.LoadCentre*1.35, c.RatingCentre*1.2, c.Gap+c.Length)
 	ground := top + 196
 	blade := ground - 40
 	p.truck(face, blade, ground)
 	p.shape(blank, []point{{face - 8, blade - 74}, {face, blade - 74}, {face, blade - 5}, {face + c.ForkLength*scale, blade - 2}, {face + c.ForkLength*scale, blade + 3}, {face - 8, blade + 5}})
 	g := point{face + c.LoadCentre*scale, blade - 58}
-	half := min(c.LoadCentre*scale, width-margin-g.x) * 0.94
-	p.load(box{g.x - half, blade - 110, g.x + half, blade - 6}, g.x, units.Show(c.Weight, units.Mass, c.Units, units.Nearest))
+	near, far := c.ends(scale, g.x-face, width-margin-face)
+	p.load(box{face + near, blade - 110, face + far, blade - 6}, g.x, units.Show(c.Weight, units.Mass, c.Units, units.Nearest))
 	p.arrow(plain, g, point{g.x, blade + 26})
 	length := func(x float64) string { return units.Show(x, units.Length, c.Units, units.Nearest) }
 	p.line(thin, point{face, blade + 6}, point{face, ground + 62})
@@ -46,6 +48,16 @@ func ForkLoad(c Carried) *Drawing {
 	}
 	y = p.note(y+2, "The truck's own plate governs, with the attachment it carries.")
 	return p.finish(y-4, c.describe())
+}
+
+// ends gives where the load begins and ends in front of the fork face, as drawn;
+// at is where its centre of gravity is, room how far the picture goes.
+func (c *Carried) ends(scale, at, room float64) (near, far float64) {
+	if c.Length > 0 {
+		return c.Gap * scale, (c.Gap + c.Length) * scale
+	}
+	half := min(at, room-at) * 0.94
+	return at - half, at + half
 }
 
 // truck draws the front of a fork truck: mast, wheel, ground.

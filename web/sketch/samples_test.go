@@ -29,7 +29,7 @@ func samples() map[string]*Drawing {
 			Drop: -70 * inch * math.Sin(math.Atan(6.0/9)), Move: 6 * inch, Units: units.MetricShop}),
 		"hanging-level": Hanging(Hung{LugHeight: 12 * inch, Length: 40 * inch}),
 		"forks": ForkLoad(Carried{Weight: 4600 * lb, LoadCentre: 41 * inch, Rating: 5000 * lb, RatingCentre: 24 * inch, Capacity: 2926 * lb,
-			ForkLength: 48 * inch, Note: "Bring the load closer, or use a bigger truck."}),
+			ForkLength: 48 * inch, Gap: 2 * inch, Length: 66 * inch, Note: "Bring the load closer, or use a bigger truck."}),
 		"forks-good": ForkLoad(Carried{Weight: 1850 * lb, LoadCentre: 26 * inch, Rating: 5000 * lb, RatingCentre: 24 * inch, Capacity: 4615 * lb,
 			ForkLength: 48 * inch}),
 		"table": TableLoad(OnTable{Weight: 1400 * lb, Rating: 2000 * lb, PlatformHalf: 20 * inch, BaseHalf: 22 * inch, Offset: 27 * inch,
